@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "magnetics/field_setting.h"
+
+#include <utility>
+
+namespace brushline {
+
+FieldSetting::FieldSetting(std::unique_ptr<FieldModel> model, std::optional<Declination> given)
+    : mModel(std::move(model)), mError(mModel->declinationError()), mGiven(given) {}
+
+LocalField FieldSetting::at(const Place &place, Length height) const {
+  const FieldVector field = mModel->field(place, height);
+  const double horizontal = field.horizontal();
+  LocalField local;
+  local.zone = compassZone(horizontal);
+  if (mGiven) {
+    local.declination = *mGiven;
+  } else {
+    local.declination = field.declination();
+    if (mError)
+      local.declination_error = mError->at(horizontal);
+  }
+  return local;
+}
+
+} // namespace brushline

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "magnetics/grid_north.h"
+
+#include <GeographicLib/UTMUPS.hpp>
+#include <proj.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <stdexcept>
+
+namespace brushline {
+
+namespace {
+struct ContextDeleter {
+  void operator()(PJ_CONTEXT *context) const { proj_context_destroy(context); }
+};
+struct PjDeleter {
+  void operator()(PJ *object) const { proj_destroy(object); }
+};
+using Context = std::unique_ptr<PJ_CONTEXT, ContextDeleter>;
+using Pj = std::unique_ptr<PJ, PjDeleter>;
+} // namespace
+
+struct GridNorth::Projection {
+  Context context; // outlives what was made in it
+  Pj forward;      // longitude, latitude in degrees on the system's own datum to easting, northing
+};
+
+GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Projection>()) {
+  mProjection->context.reset(proj_context_create());
+  PJ_CONTEXT *context = mProjection->context.get();
+  proj_log_level(context, PJ_LOG_NONE);
+  Pj system(proj_create(context, crs.c_str()));
+  while (system) {
+    const PJ_TYPE type = proj_get_type(system.get());
+    if (type == PJ_TYPE_BOUND_CRS)
+      system.reset(proj_get_source_crs(context, system.get()));
+    else if (type == PJ_TYPE_COMPOUND_CRS)
+      system.reset(proj_crs_get_sub_crs(context, system.get(), 0));
+    else
+      break;
+  }
+  if (!system || proj_get_type(system.get()) != PJ_TYPE_PROJECTED_CRS)
+    throw std::invalid_argument("not a projected coordinate system: " + crs);
+  const Pj geodetic(proj_crs_get_geodetic_crs(context, system.get()));
+  const Pj raw(geodetic ? proj_create_crs_to_crs_from_pj(context, geodetic.get(), system.get(), nullptr, nullptr)
+                        : nullptr);
+  if (raw)
+    mProjection->forward.reset(proj_normalize_for_visualization(context, raw.get()));
+  if (!mProjection->forward)
+    throw std::invalid_argument("this projection cannot be computed: " + crs);
+}
+
+GridNorth::~GridNorth() = default;
+GridNorth::GridNorth(GridNorth &&) noexcept = default;
+GridNorth &GridNorth::operator=(GridNorth &&) noexcept = default;
+
+Convergence GridNorth::at(const Place &place) const {
+  // The direction of the meridian on the grid, by a central difference over about 2 * 30 m: its own error is under
+  // 1e-9 degrees, the coordinates' rounding gives about as much.
+  constexpr double half = 2.7e-4; // degrees
+  const double longitude = place.longitude.degrees();
+  const double north = std::min(place.latitude.degrees() + half, 90.0);
+  const double south = std::max(place.latitude.degrees() - half, -90.0);
+  PJ *forward = mProjection->forward.get();
+  const PJ_COORD upper = proj_trans(forward, PJ_FWD, proj_coord(longitude, north, 0, HUGE_VAL));
+  const PJ_COORD lower = proj_trans(forward, PJ_FWD, proj_coord(longitude, south, 0, HUGE_VAL));
+  const double de = upper.xy.x - lower.xy.x;
+  const double dn = upper.xy.y - lower.xy.y;
+  if (!std::isfinite(de) || !std::isfinite(dn) || (de == 0 && dn == 0))
+    return {Angle::degrees(std::numeric_limits<double>::quiet_NaN())};
+  // The grid bearing of true north is minus the bearing of grid north.
+  return {-Angle::radians(std::atan2(de, dn))};
+}
+
+std::string standardGrid(const Place &place) {
+  using GeographicLib::UTMUPS;
+  const double latitude = place.latitude.degrees();
+  const int zone = UTMUPS::StandardZone(latitude, place.longitude.degrees());
+  return "EPSG:" + std::to_string(UTMUPS::EncodeEPSG(zone, latitude >= 0));
+}
+
+} // namespace brushline

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "quantities/length.h"
+#include "quantities/place.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace brushline {
+
+//! A place with the name people know it by.
+struct NamedPlace {
+  Place place;
+  std::string name;
+};
+
+/**
+ * Finds the named place nearest to another, by geodesic distance (so across the antimeridian and at the poles too).
+ * One thread at a time.
+ */
+class NamedPlaces {
+public:
+  //! \param places any number, none included; \param reach the farthest distance (metres, >= 0) that still counts.
+  NamedPlaces(std::vector<NamedPlace> places, Length reach);
+  ~NamedPlaces();
+  NamedPlaces(NamedPlaces &&) noexcept;
+  NamedPlaces &operator=(NamedPlaces &&) noexcept;
+
+  //! The nearest named place within reach, or null. Of several equally near ones, any.
+  const NamedPlace *nearest(const Place &place) const;
+
+private:
+  struct Index;
+  std::unique_ptr<Index> mIndex;
+};
+
+} // namespace brushline
