@@ -8,6 +8,7 @@
 #include "shared/compass.h"
 #include "shared/geodesic.h"
 #include "shared/named_places.h"
+#include "shared/route.h"
 #include "shared/terrain.h"
 #include "shared/walker.h"
 #include "walking/profile_summary.h"
@@ -18,25 +19,6 @@
 #include <vector>
 
 namespace brushline {
-
-//! A place on a projected grid, in its units.
-struct GridPoint {
-  double easting;
-  double northing;
-};
-
-//! A vertex of a planned route.
-struct RouteVertex {
-  Place place;
-  GridPoint grid; //!< the same place in the route's grid
-  size_t source;  //!< its number in the input, handed through
-};
-
-//! A planned route: parts walked one after the other, each a line of vertices.
-struct Route {
-  std::string grid; //!< the grid's coordinate system, as GridNorth reads it
-  std::vector<std::vector<RouteVertex>> parts;
-};
 
 //! Which way a route is walked. The numbers are those of the parameter DIRECTION.
 enum class Direction { Out = 0, Back = 1, Both = 2 };

@@ -36,7 +36,7 @@ public:
    *
    * \param length the geodesic's length; 0 gives one height.
    * Accuracy: the line is straight in the model's coordinates between points of the geodesic at most 1 km apart; it
-   * strays from the geodesic by under 0.1 m up to latitude 80 (L^2 tan(latitude) / 8 R).
+   * strays from the geodesic by under 0.12 m up to latitude 80 (L^2 tan(latitude) / 8 R).
    */
   Profile profile(const Place &from, const Place &to, Length length);
 

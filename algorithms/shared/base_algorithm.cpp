@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/base_algorithm.h"
+
+#include <QFile>
+#include <QIcon>
+#include <qgsapplication.h>
+#include <qgsexception.h>
+
+#include <new>
+
+namespace brushline {
+
+namespace {
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(brushline::BaseAlgorithm)
+};
+
+// Runs work and lets nothing out but the host's own exception and Cancelled.
+template <typename Work> auto withHostExceptions(Work work) {
+  try {
+    return work();
+  } catch (const QgsProcessingException &) {
+    throw;
+  } catch (const Cancelled &) {
+    throw;
+  } catch (const std::bad_alloc &) {
+    throw QgsProcessingException(
+        Text::tr("There is not enough memory for this. Split the input, or write to a file instead of memory."));
+  } catch (const QgsException &error) {
+    throw QgsProcessingException(Text::tr("The host reports: %1").arg(error.what()));
+  } catch (const std::exception &error) {
+    throw QgsProcessingException(Text::tr("This could not be computed: %1").arg(QString::fromUtf8(error.what())));
+  } catch (...) {
+    throw QgsProcessingException(Text::tr("This could not be computed, for a reason that was not told."));
+  }
+}
+} // namespace
+
+QString BaseAlgorithm::shortHelpString() const {
+  const QString stem = QStringLiteral(":/brushline/help/") + name();
+  const QString language = QgsApplication::instance() ? QgsApplication::locale().section(QLatin1Char('_'), 0, 0)
+                                                       : QString();
+  for (const QString &path : {stem + QLatin1Char('_') + language, stem}) {
+    QFile file(path + QStringLiteral(".txt"));
+    if (file.open(QIODevice::ReadOnly))
+      return QString::fromUtf8(file.readAll());
+  }
+  return QString();
+}
+
+QIcon BaseAlgorithm::icon() const { return QIcon(svgIconPath()); }
+
+QString BaseAlgorithm::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
+
+bool BaseAlgorithm::checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context,
+                                         QString *message) const {
+  try {
+    withHostExceptions([&] { check(ParameterReader(*this, parameters, context)); });
+  } catch (const QgsProcessingException &error) {
+    if (message)
+      *message = error.what();
+    return false;
+  }
+  return QgsProcessingAlgorithm::checkParameterValues(parameters, context, message);
+}
+
+void BaseAlgorithm::addParameters(const Definitions &definitions) {
+  for (QgsProcessingParameterDefinition *definition : definitions)
+    addParameter(definition);
+}
+
+bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
+                                     QgsProcessingFeedback *feedback) {
+  try {
+    withHostExceptions([&] { prepare(ParameterReader(*this, parameters, context), feedback); });
+  } catch (const Cancelled &) {
+    return false;
+  }
+  return true;
+}
+
+QVariantMap BaseAlgorithm::processAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
+                                            QgsProcessingFeedback *feedback) {
+  try {
+    return withHostExceptions([&] { return run(ParameterReader(*this, parameters, context), feedback); });
+  } catch (const Cancelled &) {
+    feedback->pushInfo(Text::tr("Cancelled: nothing was kept of the outputs."));
+    return {};
+  }
+}
+
+} // namespace brushline

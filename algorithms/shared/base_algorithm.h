@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "quantities/progress.h"
+#include "shared/parameter_reader_host.h"
+
+#include <qgsprocessingalgorithm.h>
+
+namespace brushline {
+
+//! Lets the core hear the host's cancel button.
+class FeedbackProgress final : public Progress {
+public:
+  explicit FeedbackProgress(const QgsFeedback *feedback) : mFeedback(feedback) {}
+  bool cancelled() const override { return mFeedback && mFeedback->isCanceled(); }
+
+private:
+  const QgsFeedback *mFeedback;
+};
+
+/**
+ * What all algorithms share: help from their folder, and the boundary at which every exception becomes the host's
+ * own (the host ends the program for any other).
+ *
+ * An algorithm reads its parameters in prepare() (main thread) and does its work in run().
+ */
+class BaseAlgorithm : public QgsProcessingAlgorithm {
+public:
+  //! From the resource help/<id>.txt, or help/<id>_<language>.txt where there is one.
+  QString shortHelpString() const final;
+  QIcon icon() const final;
+  QString svgIconPath() const final;
+  bool checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context,
+                            QString *message) const final;
+
+protected:
+  //! Throws QgsProcessingException for values that are of no use. Cheap: reads tables, no rasters.
+  virtual void check(const ParameterReader &reader) const = 0;
+  //! Takes what is bound to the main thread.
+  virtual void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;
+  //! Does the work. Cancelled may be thrown.
+  virtual QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;
+
+  void addParameters(const Definitions &definitions);
+
+  bool prepareAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
+                        QgsProcessingFeedback *feedback) final;
+  QVariantMap processAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
+                               QgsProcessingFeedback *feedback) final;
+};
+
+} // namespace brushline

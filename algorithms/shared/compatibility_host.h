@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// The one place that knows how the host's versions differ (3.22 to 3.44).
+#pragma once
+
+#include <qgis.h>
+#include <qgsconfig.h>
+#include <qgscoordinatereferencesystem.h>
+#include <qgsfeaturerequest.h>
+#include <qgsfeaturesink.h>
+#include <qgsfield.h>
+#include <qgsprocessing.h>
+#include <qgsprocessingalgorithm.h>
+#include <qgsprocessingparameters.h>
+#include <qgsprocessingutils.h>
+#include <qgswkbtypes.h>
+
+namespace brushline::host {
+
+#if _QGIS_VERSION_INT >= 33600
+constexpr int lineLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorLine);
+constexpr int pointLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorPoint);
+constexpr int polygonLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorPolygon);
+constexpr int anyTable = static_cast<int>(Qgis::ProcessingSourceType::Vector);
+constexpr auto lineOutput = Qgis::ProcessingSourceType::VectorLine;
+constexpr auto pointOutput = Qgis::ProcessingSourceType::VectorPoint;
+constexpr auto polygonOutput = Qgis::ProcessingSourceType::VectorPolygon;
+constexpr auto doubleNumber = Qgis::ProcessingNumberParameterType::Double;
+constexpr auto integerNumber = Qgis::ProcessingNumberParameterType::Integer;
+constexpr auto anyField = Qgis::ProcessingFieldParameterDataType::Any;
+constexpr auto dateOnly = Qgis::ProcessingDateTimeParameterDataType::Date;
+constexpr auto advanced = Qgis::ProcessingParameterFlag::Advanced;
+constexpr auto skipValidityChecks = Qgis::ProcessingFeatureSourceFlag::SkipGeometryValidityChecks;
+#else
+constexpr int lineLayers = static_cast<int>(QgsProcessing::TypeVectorLine);
+constexpr int pointLayers = static_cast<int>(QgsProcessing::TypeVectorPoint);
+constexpr int polygonLayers = static_cast<int>(QgsProcessing::TypeVectorPolygon);
+constexpr int anyTable = static_cast<int>(QgsProcessing::TypeVector);
+constexpr auto lineOutput = QgsProcessing::TypeVectorLine;
+constexpr auto pointOutput = QgsProcessing::TypeVectorPoint;
+constexpr auto polygonOutput = QgsProcessing::TypeVectorPolygon;
+constexpr auto doubleNumber = QgsProcessingParameterNumber::Double;
+constexpr auto integerNumber = QgsProcessingParameterNumber::Integer;
+constexpr auto anyField = QgsProcessingParameterField::Any;
+constexpr auto dateOnly = QgsProcessingParameterDateTime::Date;
+constexpr auto advanced = QgsProcessingParameterDefinition::FlagAdvanced;
+constexpr auto skipValidityChecks = QgsProcessingFeatureSource::FlagSkipGeometryValidityChecks;
+#endif
+
+#if _QGIS_VERSION_INT >= 33000
+using WkbType = Qgis::WkbType;
+constexpr WkbType lineString = Qgis::WkbType::LineString;
+constexpr WkbType point = Qgis::WkbType::Point;
+constexpr WkbType noGeometry = Qgis::WkbType::NoGeometry;
+#else
+using WkbType = QgsWkbTypes::Type;
+constexpr WkbType lineString = QgsWkbTypes::LineString;
+constexpr WkbType point = QgsWkbTypes::Point;
+constexpr WkbType noGeometry = QgsWkbTypes::NoGeometry;
+#endif
+
+//! Whether a geometry type is made of points, of lines.
+inline bool isPointType(WkbType type) { return static_cast<int>(QgsWkbTypes::geometryType(type)) == 0; }
+inline bool isLineType(WkbType type) { return static_cast<int>(QgsWkbTypes::geometryType(type)) == 1; }
+
+enum class FieldType { Text, Integer, Real, Date };
+
+inline QgsField field(const QString &name, FieldType type) {
+#if _QGIS_VERSION_INT >= 33800
+  const QMetaType::Type types[] = {QMetaType::QString, QMetaType::Int, QMetaType::Double, QMetaType::QDate};
+#else
+  const QVariant::Type types[] = {QVariant::String, QVariant::Int, QVariant::Double, QVariant::Date};
+#endif
+  return QgsField(name, types[static_cast<int>(type)]);
+}
+
+//! A coordinate system's definition, as complete as the host has it.
+inline QString wkt(const QgsCoordinateReferenceSystem &crs) {
+#if _QGIS_VERSION_INT >= 33600
+  return crs.toWkt(Qgis::CrsWktVariant::Preferred);
+#else
+  return crs.toWkt(QgsCoordinateReferenceSystem::WKT_PREFERRED);
+#endif
+}
+
+//! Lets late write errors of a sink surface, where the host can; false when the last writes failed.
+inline bool finalize(QgsFeatureSink &sink) {
+#if _QGIS_VERSION_INT >= 34200
+  sink.finalize();
+  return sink.lastError().isEmpty();
+#else
+  return sink.flushBuffer();
+#endif
+}
+
+} // namespace brushline::host

@@ -1,0 +1,453 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/routes_parameters.h"
+
+#include "magnetics/grid_north.h"
+#include "quantities/progress.h"
+
+#include <QDateTime>
+#include <QHash>
+#include <qgsabstractgeometry.h>
+#include <qgsexception.h>
+#include <qgsgeometry.h>
+#include <qgsgeometrycollection.h>
+#include <qgslinestring.h>
+#include <qgspoint.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace brushline {
+
+namespace {
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(brushline::RoutesParameters)
+};
+const QString inputKey = QStringLiteral("INPUT"), routeKey = QStringLiteral("ROUTE_FIELD"),
+              orderKey = QStringLiteral("ORDER_FIELD"), gridKey = QStringLiteral("GRID_CRS");
+
+const QgsCoordinateReferenceSystem &wgs84() {
+  static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
+  return crs;
+}
+
+std::string definitionOf(const QgsCoordinateReferenceSystem &crs) {
+  return (crs.authid().startsWith(QLatin1String("EPSG:")) ? crs.authid() : host::wkt(crs)).toStdString();
+}
+
+void checkGrid(const QgsCoordinateReferenceSystem &crs) {
+  if (crs.isGeographic())
+    throw QgsProcessingException(Text::tr("%1: %2 counts in degrees; a grid is projected. Give a UTM zone or the "
+                                          "national grid of your map.")
+                                     .arg(gridKey, crs.authid()));
+  try {
+    GridNorth grid(definitionOf(crs));
+  } catch (const std::invalid_argument &) {
+    throw QgsProcessingException(
+        Text::tr("%1: %2 is not a projected coordinate reference system. Give a UTM zone or the national grid of your "
+                 "map.")
+            .arg(gridKey, crs.authid()));
+  }
+}
+
+// The order of a point as a number; throws for what has no order.
+double orderOf(const QVariant &value, const QString &where) {
+  if (value.isNull())
+    throw QgsProcessingException(
+        Text::tr("%1: %2 has no value. Number the points of each route in the order they are walked.")
+            .arg(orderKey, where));
+  bool ok = false;
+  double order = 0;
+  if (value.type() == QVariant::Date || value.type() == QVariant::DateTime) {
+    const QDateTime time = value.toDateTime();
+    ok = time.isValid();
+    order = double(time.toMSecsSinceEpoch());
+  } else if (value.type() == QVariant::Time) {
+    ok = value.toTime().isValid();
+    order = value.toTime().msecsSinceStartOfDay();
+  } else {
+    order = value.toString().trimmed().toDouble(&ok); // "10" after "9", in every locale
+  }
+  if (!ok || !std::isfinite(order))
+    throw QgsProcessingException(
+        Text::tr("%1: %2 has “%3”, which is no number. Number the points of each route in the order they are walked.")
+            .arg(orderKey, where, value.toString()));
+  return order;
+}
+} // namespace
+
+QgsLineString *RouteInput::line(size_t from, size_t to) const {
+  const auto pair = [&](const std::vector<double> &values) {
+    return values.empty() ? QVector<double>() : QVector<double>{values[from], values[to]};
+  };
+  return new QgsLineString(pair(x), pair(y), pair(z), pair(m));
+}
+
+namespace routes_parameters {
+
+Definitions definitions() {
+  return {
+      helped(new QgsProcessingParameterFeatureSource(inputKey, Text::tr("Routes (lines, or points in order)"),
+                                                     QList<int>() << host::lineLayers << host::pointLayers),
+             Text::tr("Planned routes. Lines: each feature is a route, each straight piece of it a leg. Points: give "
+                      "the fields for route and order.")),
+      helped(new QgsProcessingParameterField(routeKey, Text::tr("Field with the route's name"), QVariant(), inputKey,
+                                             host::anyField, false, true),
+             Text::tr("Names the routes. Points with the same value make one route. Without it lines are numbered from "
+                      "1, and all points make one route.")),
+      helped(new QgsProcessingParameterField(orderKey, Text::tr("Field with the order of points"), QVariant(), inputKey,
+                                             host::anyField, false, true),
+             Text::tr("For points only: numbers (also as text) or times in the order the points are walked, no two of a "
+                      "route alike."))};
+}
+
+Definitions gridDefinitions() {
+  return {helped(new QgsProcessingParameterCrs(gridKey, Text::tr("Grid of the map (for grid bearings)"), QVariant(),
+                                               true),
+                 Text::tr("The projected system whose grid lines are printed on the map. Empty: the routes' own when it "
+                          "is projected, else the UTM zone of each route's first point."))};
+}
+
+void check(const ParameterReader &reader) {
+  const auto source = reader.source(inputKey);
+  if (!source)
+    throw QgsProcessingException(Text::tr("%1: give a layer with routes.").arg(inputKey));
+  if (!source->sourceCrs().isValid())
+    throw QgsProcessingException(Text::tr("%1: layer “%2” has no coordinate reference system, so nobody can tell where "
+                                          "its routes lie. Set it in the layer's properties.")
+                                     .arg(inputKey, source->sourceName()));
+  const bool points = host::isPointType(source->wkbType());
+  if (!points && !host::isLineType(source->wkbType()))
+    throw QgsProcessingException(
+        Text::tr("%1: layer “%2” has neither lines nor points.").arg(inputKey, source->sourceName()));
+  reader.fieldIndex(routeKey, *source);
+  if (reader.fieldIndex(orderKey, *source) < 0 && points)
+    throw QgsProcessingException(
+        Text::tr("%1: layer “%2” has points, so the field with their order is needed.").arg(orderKey, source->sourceName()));
+  if (const QgsCoordinateReferenceSystem grid = reader.crs(gridKey); grid.isValid())
+    checkGrid(grid);
+}
+
+} // namespace routes_parameters
+
+//! Points by route, in the order the routes were first met.
+struct RouteSource::Gathered {
+  struct Point {
+    double order, x, y, z, m;
+    qint64 feature;
+  };
+  struct Group {
+    QString name;
+    std::vector<Point> points;
+    QString skip_reason, skip_where; // not empty: nobody could walk it
+  };
+  std::vector<Group> groups;
+  size_t next = 0;
+};
+
+RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *feedback)
+    : mFeedback(feedback), mSource(reader.source(inputKey)), mTransforms(reader.context().transformContext()) {
+  if (!mSource)
+    throw QgsProcessingException(Text::tr("%1: give a layer with routes.").arg(inputKey));
+  mToPlaces = QgsCoordinateTransform(mSource->sourceCrs(), wgs84(), mTransforms);
+  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
+  if (!grid.isValid() && !mSource->sourceCrs().isGeographic())
+    grid = mSource->sourceCrs();
+  if (grid.isValid()) {
+    checkGrid(grid);
+    mGrid = std::make_unique<Grid>(Grid{definitionOf(grid), QgsCoordinateTransform()});
+    mToGrid = QgsCoordinateTransform(mSource->sourceCrs(), grid, mTransforms);
+  }
+  mRouteField = reader.fieldIndex(routeKey, *mSource);
+  mOrderField = reader.fieldIndex(orderKey, *mSource);
+  mExpected = mSource->featureCount();
+
+  QgsAttributeList wanted;
+  for (const int field : {mRouteField, mOrderField})
+    if (field >= 0)
+      wanted << field;
+  QgsFeatureRequest request;
+  request.setSubsetOfAttributes(wanted);
+  // Our own checks name feature and reason, and pass over one route instead of stopping the club's whole day.
+  mFeatures = mSource->getFeatures(request, host::skipValidityChecks);
+}
+
+RouteSource::~RouteSource() = default;
+
+QgsCoordinateReferenceSystem RouteSource::crs() const { return mSource->sourceCrs(); }
+
+host::WkbType RouteSource::legType() const {
+  host::WkbType type = host::lineString;
+  if (QgsWkbTypes::hasZ(mSource->wkbType()))
+    type = QgsWkbTypes::addZ(type);
+  if (QgsWkbTypes::hasM(mSource->wkbType()))
+    type = QgsWkbTypes::addM(type);
+  return type;
+}
+
+double RouteSource::fraction() const {
+  return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0;
+}
+
+QString RouteSource::where(qint64 feature) const {
+  return tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature);
+}
+
+QString RouteSource::nameOf(const QgsFeature &feature) const {
+  const QVariant value = mRouteField >= 0 ? feature.attribute(mRouteField) : QVariant();
+  return value.isNull() ? QString() : value.toString().trimmed();
+}
+
+void RouteSource::skip(const QString &where, const QString &reason) {
+  constexpr long toldEach = 20;
+  const QString message = tr("%1: %2 %3 Passed over.").arg(inputKey, where, reason);
+  if (mSkipped == 0)
+    mFirstReason = message;
+  if (++mSkipped <= toldEach)
+    mFeedback->pushWarning(message);
+}
+
+void RouteSource::finish(long used) {
+  if (mSkipped > 0 && used == 0)
+    throw QgsProcessingException(tr("None of the %n route(s) could be used.", nullptr, int(mSkipped)) +
+                                 QLatin1Char(' ') + mFirstReason);
+  if (mSkipped > 0)
+    mFeedback->pushWarning(tr("%n route(s) passed over in all.", nullptr, int(mSkipped)));
+  else if (used == 0)
+    mFeedback->pushWarning(tr("%1: layer “%2” has no features, so there are no legs.").arg(inputKey, mSource->sourceName()));
+}
+
+const RouteSource::Grid &RouteSource::standardGridOf(double longitude, double latitude) {
+  const std::string definition = standardGrid({Angle::degrees(latitude), Angle::degrees(longitude)});
+  const auto found = mStandardGrids.find(definition);
+  if (found != mStandardGrids.end())
+    return found->second;
+  const QgsCoordinateReferenceSystem crs(QString::fromStdString(definition));
+  return mStandardGrids.emplace(definition, Grid{definition, QgsCoordinateTransform(wgs84(), crs, mTransforms)})
+      .first->second;
+}
+
+bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes) {
+  const size_t count = route.x.size();
+  for (size_t i = 0; i < count; ++i)
+    if (!std::isfinite(route.x[i]) || !std::isfinite(route.y[i])) {
+      skip(route.where, tr("has a coordinate that is not a number (vertex %1).").arg(i + 1));
+      return false;
+    }
+
+  std::vector<double> longitudes = route.x, latitudes = route.y, zero(count, 0);
+  const QString badTransform = tr("cannot be transformed from %1 to %2: is the layer's coordinate reference system the "
+                                  "right one?");
+  try {
+    mToPlaces.transformCoords(int(count), longitudes.data(), latitudes.data(), zero.data());
+  } catch (const QgsCsException &) {
+    skip(route.where, badTransform.arg(mSource->sourceCrs().authid(), tr("latitude and longitude")));
+    return false;
+  }
+  for (size_t i = 0; i < count; ++i) {
+    if (!std::isfinite(latitudes[i]) || !std::isfinite(longitudes[i])) {
+      skip(route.where, badTransform.arg(mSource->sourceCrs().authid(), tr("latitude and longitude")));
+      return false;
+    }
+    if (std::abs(latitudes[i]) > 90) {
+      skip(route.where, tr("has a latitude of %1 degrees, beyond the pole: are latitude and longitude the wrong way "
+                           "round?")
+                            .arg(plain(latitudes[i])));
+      return false;
+    }
+  }
+
+  std::vector<double> eastings, northings;
+  const Grid *grid = mGrid.get();
+  const QgsCoordinateTransform *toGrid = &mToGrid;
+  if (grid) {
+    eastings = route.x;
+    northings = route.y;
+  } else {
+    grid = &standardGridOf(longitudes[0], latitudes[0]);
+    toGrid = &grid->from_places;
+    eastings = longitudes;
+    northings = latitudes;
+  }
+  if (!toGrid->isShortCircuited()) {
+    zero.assign(count, 0);
+    try {
+      toGrid->transformCoords(int(count), eastings.data(), northings.data(), zero.data());
+    } catch (const QgsCsException &) {
+      eastings.assign(1, std::numeric_limits<double>::quiet_NaN());
+    }
+    for (const double value : eastings)
+      if (!std::isfinite(value)) {
+        skip(route.where, tr("lies outside the grid %1: give another %2.")
+                              .arg(QString::fromStdString(grid->definition).left(40), gridKey));
+        return false;
+      }
+  }
+  if (!mToldOutside) {
+    const QgsRectangle area = mSource->sourceCrs().bounds().buffered(1); // degrees
+    if (!area.isEmpty() && area.width() < 350 && !area.contains(QgsPointXY(longitudes[0], latitudes[0]))) {
+      mToldOutside = true;
+      mFeedback->pushWarning(
+          tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is the layer's coordinate "
+             "reference system the right one?")
+              .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4), QString::number(longitudes[0], 'f', 4),
+                   mSource->sourceCrs().authid()));
+    }
+  }
+
+  route.route.grid = grid->definition;
+  route.route.parts.clear();
+  size_t i = 0;
+  for (const size_t size : partSizes) {
+    auto &part = route.route.parts.emplace_back();
+    part.reserve(size);
+    for (const size_t end = i + size; i < end; ++i)
+      part.push_back({{Angle::degrees(latitudes[i]), Angle::degrees(longitudes[i])}, {eastings[i], northings[i]}, i});
+  }
+  return true;
+}
+
+bool RouteSource::next(RouteInput &route) {
+  return host::isPointType(mSource->wkbType()) ? nextGathered(route) : nextLine(route);
+}
+
+bool RouteSource::nextLine(RouteInput &route) {
+  QgsFeature feature;
+  while (mFeatures.nextFeature(feature)) {
+    if (mFeedback->isCanceled())
+      throw Cancelled();
+    ++mRead;
+    ++mNumber;
+    route = RouteInput();
+    route.where = where(feature.id());
+    route.name = nameOf(feature);
+    if (route.name.isEmpty())
+      route.name = QString::number(mNumber);
+    if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
+      skip(route.where, tr("has no geometry."));
+      continue;
+    }
+    const QgsAbstractGeometry *geometry = feature.geometry().constGet();
+    std::unique_ptr<QgsAbstractGeometry> straight;
+    if (geometry->hasCurvedSegments()) {
+      straight.reset(geometry->segmentize());
+      geometry = straight.get();
+    }
+    std::vector<size_t> partSizes;
+    const auto addPart = [&](const QgsAbstractGeometry *part) {
+      const auto *line = qgsgeometry_cast<const QgsLineString *>(part);
+      if (!line || line->isEmpty())
+        return;
+      const int count = line->numPoints();
+      const auto append = [count](std::vector<double> &to, const double *from) {
+        if (from)
+          to.insert(to.end(), from, from + count);
+      };
+      append(route.x, line->xData());
+      append(route.y, line->yData());
+      append(route.z, line->is3D() ? line->zData() : nullptr);
+      append(route.m, line->isMeasure() ? line->mData() : nullptr);
+      partSizes.push_back(size_t(count));
+    };
+    if (const auto *collection = qgsgeometry_cast<const QgsGeometryCollection *>(geometry))
+      for (int i = 0; i < collection->numGeometries(); ++i)
+        addPart(collection->geometryN(i));
+    else
+      addPart(geometry);
+    if (partSizes.empty()) {
+      skip(route.where, tr("has no line in it."));
+      continue;
+    }
+    if (place(route, partSizes))
+      return true;
+  }
+  if (mFeedback->isCanceled())
+    throw Cancelled();
+  return false;
+}
+
+void RouteSource::gatherPoints() {
+  if (mOrderField < 0)
+    throw QgsProcessingException(
+        tr("%1: layer “%2” has points, so the field with their order is needed.").arg(orderKey, mSource->sourceName()));
+  mGathered = std::make_unique<Gathered>();
+  QHash<QString, size_t> byName;
+  QgsFeature feature;
+  while (mFeatures.nextFeature(feature)) {
+    if (mFeedback->isCanceled())
+      throw Cancelled();
+    ++mRead;
+    const QString at = where(feature.id());
+    QString name = nameOf(feature);
+    if (name.isEmpty()) {
+      if (mRouteField >= 0) {
+        skip(at, tr("names no route in its field “%1”.").arg(mSource->fields().at(mRouteField).name()));
+        continue;
+      }
+      name = QStringLiteral("1");
+    }
+    if (!byName.contains(name)) {
+      byName.insert(name, mGathered->groups.size());
+      mGathered->groups.push_back({name, {}, {}, {}});
+    }
+    Gathered::Group &group = mGathered->groups[byName.value(name)];
+    const double order = orderOf(feature.attribute(mOrderField), at);
+    const QgsAbstractGeometry *geometry = feature.hasGeometry() ? feature.geometry().constGet() : nullptr;
+    if (const auto *collection = qgsgeometry_cast<const QgsGeometryCollection *>(geometry);
+        collection && collection->numGeometries() == 1)
+      geometry = collection->geometryN(0);
+    const auto *point = qgsgeometry_cast<const QgsPoint *>(geometry);
+    if (!point || point->isEmpty()) {
+      // A route with a point left out is another route, perhaps over a cliff.
+      group.skip_where = at;
+      group.skip_reason = tr("has no single point, so route “%1” is not complete.").arg(name);
+      continue;
+    }
+    group.points.push_back({order, point->x(), point->y(), point->z(), point->m(), feature.id()});
+  }
+  if (mFeedback->isCanceled())
+    throw Cancelled();
+}
+
+bool RouteSource::nextGathered(RouteInput &route) {
+  if (!mGathered)
+    gatherPoints();
+  const bool hasZ = QgsWkbTypes::hasZ(mSource->wkbType());
+  const bool hasM = QgsWkbTypes::hasM(mSource->wkbType());
+  while (mGathered->next < mGathered->groups.size()) {
+    if (mFeedback->isCanceled())
+      throw Cancelled();
+    Gathered::Group group = std::move(mGathered->groups[mGathered->next++]);
+    if (!group.skip_reason.isEmpty()) {
+      skip(group.skip_where, group.skip_reason);
+      continue;
+    }
+    std::sort(group.points.begin(), group.points.end(),
+              [](const Gathered::Point &a, const Gathered::Point &b) { return a.order < b.order; });
+    for (size_t i = 1; i < group.points.size(); ++i)
+      if (group.points[i].order == group.points[i - 1].order)
+        throw QgsProcessingException(
+            tr("%1: features %2 and %3 of layer “%4” have the same value in route “%5”, so their order is not known. "
+               "Give each point of a route its own number.")
+                .arg(orderKey)
+                .arg(std::min(group.points[i - 1].feature, group.points[i].feature))
+                .arg(std::max(group.points[i - 1].feature, group.points[i].feature))
+                .arg(mSource->sourceName(), group.name));
+    route = RouteInput();
+    route.name = group.name;
+    route.where = tr("layer “%1”, route “%2”").arg(mSource->sourceName(), group.name);
+    for (const Gathered::Point &point : group.points) {
+      route.x.push_back(point.x);
+      route.y.push_back(point.y);
+      if (hasZ)
+        route.z.push_back(point.z);
+      if (hasM)
+        route.m.push_back(point.m);
+    }
+    if (place(route, {route.x.size()}))
+      return true;
+  }
+  return false;
+}
+
+} // namespace brushline

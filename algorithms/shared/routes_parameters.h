@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/compatibility_host.h"
+#include "shared/parameter_reader_host.h"
+#include "shared/route.h"
+
+#include <QMap>
+#include <qgscoordinatetransform.h>
+#include <qgsfeatureiterator.h>
+
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+class QgsLineString;
+
+namespace brushline {
+
+//! A planned route as it was read, with its own coordinates beside those the core works with.
+struct RouteInput {
+  QString name;  //!< from ROUTE_FIELD, else its number in the input, from 1
+  QString where; //!< "layer “…”, feature …", for messages
+  Route route;
+  std::vector<double> x, y, z, m; //!< in the input's system, by RouteVertex::source; z, m empty where it has none
+
+  //! The straight line between two vertices, in the input's system and dimensions.
+  QgsLineString *line(size_t from, size_t to) const;
+};
+
+namespace routes_parameters {
+
+//! INPUT, ROUTE_FIELD, ORDER_FIELD.
+Definitions definitions();
+//! GRID_CRS.
+Definitions gridDefinitions();
+//! Throws for values that are of no use; reads no features.
+void check(const ParameterReader &reader);
+
+} // namespace routes_parameters
+
+/**
+ * Reads the routes of INPUT one by one: a line feature each (nothing kept of those before), or points gathered by
+ * ROUTE_FIELD and put in order by ORDER_FIELD (all kept).
+ *
+ * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
+ * over, counted, and told to the feedback; the first twenty each with its reason.
+ */
+class RouteSource {
+  Q_DECLARE_TR_FUNCTIONS(brushline::RouteSource)
+
+public:
+  RouteSource(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+  ~RouteSource();
+
+  //! Reads the next route; false at the end. Throws Cancelled, and QgsProcessingException for points without order.
+  bool next(RouteInput &route);
+
+  //! Counts a route as passed over.
+  void skip(const QString &where, const QString &reason);
+  //! Tells how many were passed over; throws when that leaves none of several.
+  void finish(long used);
+
+  QgsCoordinateReferenceSystem crs() const;
+  //! Line strings of the input's dimensions.
+  host::WkbType legType() const;
+  //! The share of the input read, 0 to 1.
+  double fraction() const;
+
+private:
+  struct Gathered;
+  bool nextLine(RouteInput &route);
+  bool nextGathered(RouteInput &route);
+  void gatherPoints();
+  //! Fills route.route from parts of counts vertices in x, y; false when it was passed over.
+  bool place(RouteInput &route, const std::vector<size_t> &partSizes);
+  QString where(qint64 feature) const;
+  QString nameOf(const QgsFeature &feature) const;
+
+  struct Grid {
+    std::string definition; // for the core
+    QgsCoordinateTransform from_places;
+  };
+  const Grid &standardGridOf(double longitude, double latitude);
+
+  QgsProcessingFeedback *mFeedback;
+  std::unique_ptr<QgsProcessingFeatureSource> mSource;
+  QgsCoordinateTransformContext mTransforms;
+  QgsCoordinateTransform mToPlaces;
+  std::unique_ptr<Grid> mGrid; // null: the UTM zone of each route's first point
+  QgsCoordinateTransform mToGrid;
+  std::map<std::string, Grid> mStandardGrids;
+  int mRouteField = -1, mOrderField = -1;
+  QgsFeatureIterator mFeatures;
+  long mRead = 0, mNumber = 0, mSkipped = 0, mExpected = 0;
+  QString mFirstReason;
+  bool mToldOutside = false;
+  std::unique_ptr<Gathered> mGathered;
+};
+
+} // namespace brushline

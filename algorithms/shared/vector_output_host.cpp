@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/vector_output_host.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <qgsexception.h>
+#include <qgsvectorfilewriter.h>
+#include <qgsvectorlayer.h>
+
+namespace brushline {
+
+namespace {
+
+//! Gives a layer our own look when the host shows it. Main thread.
+class StylePostProcessor final : public QgsProcessingLayerPostProcessorInterface {
+  Q_DECLARE_TR_FUNCTIONS(brushline::StylePostProcessor)
+
+public:
+  explicit StylePostProcessor(const QString &resource) : mResource(resource) {}
+
+  void postProcessLayer(QgsMapLayer *layer, QgsProcessingContext &, QgsProcessingFeedback *feedback) override {
+    bool ok = false;
+    const QString message = layer->loadNamedStyle(mResource, ok);
+    if (!ok)
+      feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(message));
+    layer->triggerRepaint();
+  }
+
+private:
+  QString mResource;
+};
+
+// Removes a file output that was begun, with the side files of its format.
+void removeFiles(const QString &destination) {
+  const QString path = destination.section(QLatin1Char('|'), 0, 0);
+  const QFileInfo file(path);
+  if (!file.isFile())
+    return;
+  if (file.suffix().compare(QLatin1String("shp"), Qt::CaseInsensitive) == 0) {
+    QgsVectorFileWriter::deleteShapeFile(path);
+    return;
+  }
+  QFile::remove(path);
+  for (const char *side : {"-wal", "-shm", "-journal"})
+    QFile::remove(path + QLatin1String(side));
+  if (file.suffix().compare(QLatin1String("csv"), Qt::CaseInsensitive) == 0)
+    QFile::remove(path + QLatin1Char('t')); // column types
+}
+
+} // namespace
+
+VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
+                           host::WkbType type, const QgsCoordinateReferenceSystem &crs)
+    : mContext(reader.context()), mKey(key) {
+  mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
+                                                       reader.context(), mDestination));
+  if (!mSink)
+    throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written. Is its folder there, may it be written to, and "
+                                    "does the host know the format by that ending?")
+                                     .arg(key, reader.definition(key)->description(), reader.shown(key)));
+}
+
+VectorOutput::~VectorOutput() {
+  if (mFinished)
+    return;
+  mSink.reset(); // closes the file
+  removeFiles(mDestination);
+}
+
+void VectorOutput::fail(const QString &reason) {
+  throw QgsProcessingException(tr("%1: a feature could not be written to %2 (%3). Is the disk full, or the file "
+                                  "opened elsewhere?")
+                                   .arg(mKey, mDestination, reason));
+}
+
+void VectorOutput::add(QgsFeature &feature) {
+  if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert))
+    fail(mSink->lastError());
+}
+
+QString VectorOutput::finish(const QString &styleResource) {
+  if (!host::finalize(*mSink))
+    fail(mSink->lastError());
+  mSink.reset();
+  mFinished = true;
+  if (mContext.willLoadLayerOnCompletion(mDestination))
+    mContext.layerToLoadOnCompletionDetails(mDestination).setPostProcessor(new StylePostProcessor(styleResource));
+  return mDestination;
+}
+
+} // namespace brushline

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/parameter_reader_host.h"
+
+#include <qgscoordinatereferencesystem.h>
+#include <qgsfields.h>
+
+#include <memory>
+
+namespace brushline {
+
+/**
+ * An output layer that appears whole or not at all: unless finish() is reached, the file that was begun is removed.
+ * (A table begun inside an existing database is left to the database.)
+ */
+class VectorOutput {
+  Q_DECLARE_TR_FUNCTIONS(brushline::VectorOutput)
+
+public:
+  //! Throws QgsProcessingException when the output cannot be made. Null sinks of optional outputs take no features.
+  VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields, host::WkbType type,
+               const QgsCoordinateReferenceSystem &crs);
+  ~VectorOutput();
+  VectorOutput(const VectorOutput &) = delete;
+  VectorOutput &operator=(const VectorOutput &) = delete;
+
+  //! Writes a feature. Throws QgsProcessingException when it cannot be written.
+  void add(QgsFeature &feature);
+
+  /**
+   * Ends the writing; the layer stays.
+   *
+   * \param styleResource path of a style inside the library, applied when the host shows the layer.
+   * \returns the value for the algorithm's results.
+   */
+  QString finish(const QString &styleResource);
+
+private:
+  void fail(const QString &reason);
+
+  QgsProcessingContext &mContext;
+  QString mKey;
+  QString mDestination;
+  std::unique_ptr<QgsFeatureSink> mSink;
+  bool mFinished = false;
+};
+
+} // namespace brushline
