@@ -2,7 +2,7 @@
 #include "legs/annotate_legs.h"
 
 #include "walking/pacing.h"
-#include "walking/walking_time.h"
+#include "walking/walk_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -56,16 +56,118 @@ std::optional<double> dialFor(const Compass &compass, TrueBearing trueBearing, G
 
 } // namespace
 
-LegAnnotator::LegAnnotator(AnnotateSettings settings) : mSettings(std::move(settings)) {
-  if (!mSettings.field || mSettings.walkers.empty())
-    throw std::invalid_argument("legs need a magnetic field and a walker");
+LegAnnotator::LegAnnotator(AnnotateSettings settings, std::unique_ptr<Terrain> terrain,
+                           std::unique_ptr<CoverSource> cover)
+    : mSettings(std::move(settings)), mTerrain(std::move(terrain)), mCover(std::move(cover)) {
+  if (!mSettings.field || mSettings.walkers.empty() || (mCover && !mSettings.cover_table))
+    throw std::invalid_argument("legs need a magnetic field, a walker, and a table for their cover");
 }
+
+//! The ground of a leg and beyond, as it is walked and seen over.
+struct LegAnnotator::Ground {
+  std::optional<Profile> profile;       // of the leg; complete
+  std::vector<FootingStretch> footing;  // of the leg
+  std::optional<SightLine> sight;       // of the leg and beyond; none without known cover
+};
 
 const GridNorth &LegAnnotator::gridNorth(const std::string &grid) {
   auto found = mGrids.find(grid);
   if (found == mGrids.end())
     found = mGrids.emplace(grid, GridNorth(grid)).first;
   return found->second;
+}
+
+LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, std::optional<Profile> profile) {
+  Ground ground;
+  if (profile) {
+    const ProfileSummary summary = summarize(*profile);
+    if (summary.without_data > Length()) {
+      leg.warnings.push_back({LegRemark::NoTerrain, summary.without_data.metres()});
+    } else {
+      leg.profile = summary;
+      ground.profile = std::move(profile);
+    }
+  }
+  if (!mCover)
+    return ground;
+
+  // Nobody needs to see farther than the most spacing asks for.
+  const Length reach =
+      leg.length + Length::metres(mSettings.spacing.most.metres() / mSettings.spacing.sight_share);
+  const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, reach);
+  std::map<int, double> metresOf; // of the leg, by class
+  std::vector<SightStretch> stretches;
+  double before = 0;
+  for (const CoverPiece &piece : pieces) {
+    const double here = std::min(piece.to_m, leg.length.metres()) - before;
+    if (here > 0) {
+      metresOf[piece.extinction ? piece.cover : -2] += here;
+      leg.overlapping_cover = leg.overlapping_cover || piece.overlapping;
+      FootingStretch footing{before + here};
+      if (piece.cover >= 0) {
+        const CoverClass &cover = mSettings.cover_table->at(piece.cover);
+        footing.pace_factor = cover.pace_factor;
+        footing.speed_factor = cover.speed_factor;
+      }
+      ground.footing.push_back(footing);
+    }
+    stretches.push_back({piece.to_m, piece.extinction.value_or(0)});
+    before = piece.to_m;
+  }
+  double longest = 0, unknown = 0;
+  for (const auto &[cover, metres] : metresOf) {
+    if (cover == -2)
+      unknown += metres;
+    if (cover >= 0 && metres > longest) {
+      longest = metres;
+      leg.cover = cover;
+    }
+    if (cover >= 0 && !mSettings.cover_table->at(cover).speed_factor)
+      leg.warnings.push_back({LegRemark::NotWalked, metres, 0, cover});
+  }
+  if (unknown > 0)
+    leg.warnings.push_back({LegRemark::NoCover, unknown});
+  if (unknown < leg.length.metres() * (1 - 1e-9)) {
+    std::optional<Profile> beyond;
+    if (mTerrain)
+      beyond = mTerrain->profile(leg.start, leg.true_bearing, reach);
+    ground.sight.emplace(std::move(stretches), std::move(beyond));
+  }
+  return ground;
+}
+
+LegForWalker LegAnnotator::walk(const AnnotatedLeg &leg, const Ground &ground, const Walker &walker,
+                                RouteDrift &drift) const {
+  LegForWalker result;
+  const WalkLine line(leg.length, ground.profile ? &*ground.profile : nullptr, ground.footing, walker);
+  result.paces = pacesCounted(line.steps(), walker.kind);
+  result.time = line.time();
+
+  static const SightLine open({});
+  const Looking looking{mSettings.clear_sight, walker.eye_height};
+  const MarkChain chain = spaceMarks(ground.sight ? *ground.sight : open, leg.length, looking, mSettings.spacing);
+  result.sightings = long(chain.marks.size());
+  if (ground.sight) {
+    const double shortest = ground.sight->shortestSight(0, leg.length.metres(), looking);
+    if (std::isfinite(shortest))
+      result.sight_m = shortest;
+    result.spacing_m = chain.medianHop();
+    if (chain.blind_m > 0)
+      result.warnings.push_back({LegRemark::Blind, chain.blind_m,
+                                 pacesCounted(line.steps() * chain.blind_m / leg.length.metres(), walker.kind)});
+  }
+  if (mSettings.keep_marks)
+    for (const SpacedMark &mark : chain.marks)
+      result.marks.push_back({mark.at_m, pacesCounted(line.stepsTo(mark.at_m), walker.kind),
+                              std::isfinite(mark.sight_m) ? std::optional(mark.sight_m) : std::nullopt});
+
+  const Angle graduation = dialBearing(mSettings.compass.step, mSettings.compass.unit);
+  const LegErrors errors{walker.bearing_error, roundingError(graduation),
+                         leg.field.declination_error.value_or(Angle()), walker.pace_error_percent / 100};
+  if (leg.from && mSettings.named_found)
+    drift.restart();
+  result.drift = drift.walk(leg.true_bearing, leg.length, chain.squaredHops(), errors);
+  return result;
 }
 
 std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progress &progress) {
@@ -101,10 +203,10 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
 
   // 2. What the terrain, the field and the grid say there.
   for (Stretch &stretch : stretches) {
-    if (!mSettings.terrain)
+    if (!mTerrain)
       break;
     progress.check();
-    stretch.profile = mSettings.terrain->profile(stations[stretch.from].vertex->place,
+    stretch.profile = mTerrain->profile(stations[stretch.from].vertex->place,
                                                  stations[stretch.to].vertex->place, stretch.geodesic.length);
   }
   std::vector<Length> heights(stations.size());
@@ -127,6 +229,7 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
   std::vector<AnnotatedLeg> legs;
   const bool both = mSettings.direction == Direction::Both;
   legs.reserve(stretches.size() * (both ? 2 : 1));
+  std::vector<RouteDrift> drifts(mSettings.walkers.size());
   const auto addLeg = [&](const Stretch &stretch, int number, bool back) {
     const Station &start = stations[back ? stretch.to : stretch.from];
     const Station &end = stations[back ? stretch.from : stretch.to];
@@ -149,35 +252,27 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
     leg.dial = dialFor(mSettings.compass, departure, leg.grid_bearing, start.field);
     leg.back_dial = dialFor(mSettings.compass, arrival.reversed(), leg.grid_bearing.reversed(), end.field);
     leg.length = stretch.geodesic.length;
+    leg.start = start.vertex->place;
+    leg.end = end.vertex->place;
 
     if (const double gap = back ? stretch.gap_after : stretch.gap_before; gap >= mergedBelow.metres())
       leg.warnings.push_back({LegRemark::GapBefore, gap});
     const CompassZone zone = std::max(start.field.zone, end.field.zone);
     if (zone == CompassZone::Blackout)
-      leg.warnings.push_back({LegRemark::CompassBlackout, 0});
+      leg.warnings.push_back({LegRemark::CompassBlackout});
     else if (zone == CompassZone::Caution)
-      leg.warnings.push_back({LegRemark::CompassCaution, 0});
+      leg.warnings.push_back({LegRemark::CompassCaution});
 
     std::optional<Profile> profile;
-    if (stretch.profile) {
+    if (stretch.profile)
       profile = back ? reversed(*stretch.profile) : *stretch.profile;
-      const ProfileSummary summary = summarize(*profile);
-      if (summary.without_data > Length()) {
-        leg.warnings.push_back({LegRemark::NoTerrain, summary.without_data.metres()});
-        profile.reset();
-      } else {
-        leg.profile = summary;
-      }
-    }
-    for (const Walker &walker : mSettings.walkers) {
-      const double steps = profile ? stepsOver(*profile, walker) : stepsOver(leg.length, walker);
-      const Duration time = profile ? walkingTime(*profile, walker) : walkingTime(leg.length, walker);
-      leg.by_walker.push_back({pacesCounted(steps, walker.kind), time});
-    }
+    const Ground ground = groundOf(leg, std::move(profile));
+    for (size_t i = 0; i < mSettings.walkers.size(); ++i)
+      leg.by_walker.push_back(walk(leg, ground, mSettings.walkers[i], drifts[i]));
     legs.push_back(std::move(leg));
   };
   const auto checkEvery = [&](size_t i) {
-    if (i % 256 == 0)
+    if (i % 16 == 0)
       progress.check();
   };
   if (mSettings.direction != Direction::Back)
@@ -185,6 +280,7 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
       checkEvery(i);
       addLeg(stretches[i], int(i + 1), false);
     }
+  drifts.assign(drifts.size(), RouteDrift());
   if (mSettings.direction != Direction::Out)
     for (size_t i = stretches.size(); i-- > 0;) {
       checkEvery(i);

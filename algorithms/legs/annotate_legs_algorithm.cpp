@@ -1,26 +1,24 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "legs/annotate_legs_algorithm.h"
 
-#include "legs/leg_layer_host.h"
+#include "legs/leg_writer_host.h"
 #include "shared/compass_parameters.h"
 #include "shared/named_places_parameters.h"
+#include "shared/ordered_work.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
-#include "shared/vector_output_host.h"
 #include "shared/walker_parameters.h"
 
-#include <qgsgeometry.h>
-#include <qgslinestring.h>
+#include <QThread>
+#include <qgsapplication.h>
 
-#include <future>
 #include <utility>
 
 namespace brushline {
 
 namespace {
 
-const QString directionKey = QStringLiteral("DIRECTION"), outputKey = QStringLiteral("OUTPUT"),
-              routeCountKey = QStringLiteral("ROUTE_COUNT"), legCountKey = QStringLiteral("LEG_COUNT");
+const QString directionKey = QStringLiteral("DIRECTION"), namedFoundKey = QStringLiteral("NAMED_FOUND");
 
 // Routes that are worked out together, so that reading and writing go on beside the computing.
 struct Batch {
@@ -30,10 +28,9 @@ struct Batch {
 };
 constexpr size_t batchVertices = 4096;
 
-Batch compute(Batch batch, LegAnnotator &annotator, const Progress &progress) {
-  for (const RouteInput &route : batch.routes)
-    batch.legs.push_back(annotator.annotate(route.route, progress));
-  return batch;
+size_t threads() {
+  const int most = QgsApplication::maxThreads(); // -1: as many as there are
+  return size_t(std::max(1, most > 0 ? most : QThread::idealThreadCount()));
 }
 
 } // namespace
@@ -64,9 +61,13 @@ void AnnotateLegsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(compass_parameters::definitions());
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
-  addParameter(new QgsProcessingParameterFeatureSink(outputKey, tr("Legs"), host::lineOutput));
-  addOutput(new QgsProcessingOutputNumber(routeCountKey, tr("Routes with legs")));
-  addOutput(new QgsProcessingOutputNumber(legCountKey, tr("Legs written, one for each walker")));
+  addParameters(cover_parameters::definitions());
+  addParameters({advanced(helped(
+      new QgsProcessingParameterBoolean(namedFoundKey, tr("Named points are found with certainty"), true),
+      tr("Drift starts anew at every named point. Off: errors add up along the whole route.")))});
+  addParameters(LegWriter::definitions());
+  addOutput(new QgsProcessingOutputNumber(QStringLiteral("ROUTE_COUNT"), tr("Routes with legs")));
+  addOutput(new QgsProcessingOutputNumber(QStringLiteral("LEG_COUNT"), tr("Legs written, one for each walker")));
 }
 
 void AnnotateLegsAlgorithm::check(const ParameterReader &reader) const {
@@ -76,88 +77,68 @@ void AnnotateLegsAlgorithm::check(const ParameterReader &reader) const {
   date_and_field_parameters::read(reader);
   const Compass compass = compass_parameters::read(reader);
   walker_parameters::read(reader, compass.bearing_error, nullptr);
+  cover_parameters::check(reader);
 }
 
 void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   check(reader);
   mDateAndField = date_and_field_parameters::read(reader);
-  mTerrain = terrain_parameters::read(reader);
   mNames = named_places_parameters::read(reader, feedback);
+  mCover = cover_parameters::read(reader, feedback);
   mSettings.field = mDateAndField.field.get();
   mSettings.compass = compass_parameters::read(reader);
   mSettings.walkers = walker_parameters::read(reader, mSettings.compass.bearing_error, feedback);
   mSettings.direction = static_cast<Direction>(reader.choice(directionKey, 3));
-  mSettings.terrain = mTerrain.get();
   mSettings.names = mNames.get();
+  mSettings.named_found = reader.flag(namedFoundKey);
+  mSettings.clear_sight = mCover.clear_sight;
+  mSettings.spacing = mCover.spacing;
+  mSettings.cover_table = mCover.table.get();
+  mSettings.keep_marks = LegWriter::wantsMarks(reader);
+  const auto terrain = terrain_parameters::read(reader);
+  for (size_t i = 0; i < threads(); ++i)
+    mAnnotators.push_back(
+        std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain), mCover.source()));
 }
 
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
-  std::unique_ptr<VectorOutput> output;
-  const auto openOutput = [&] {
-    if (!output)
-      output = std::make_unique<VectorOutput>(reader, outputKey, LegLayer::fields(), routes.legType(), routes.crs());
+  LegWriter writer(reader, LegLayer(mSettings.compass, mSettings.walkers, mDateAndField.date, mCover.table),
+                   routes.legType(), routes.crs(), mSettings.walkers.size());
+  const FeedbackProgress progress(feedback);
+  const auto compute = [&](Batch batch, size_t worker) {
+    for (const RouteInput &route : batch.routes)
+      batch.legs.push_back(mAnnotators[worker]->annotate(route.route, progress));
+    return batch;
   };
-  LegLayer layer(mSettings.compass, mSettings.walkers, mDateAndField.date);
-  long routeCount = 0, legCount = 0;
-
-  const auto write = [&](const Batch &batch) {
+  const auto write = [&](Batch batch) {
     for (size_t i = 0; i < batch.routes.size(); ++i) {
-      const RouteInput &route = batch.routes[i];
-      if (batch.legs[i].empty()) {
-        routes.skip(route.where, tr("has no two vertices apart, so no leg."));
-        continue;
-      }
-      openOutput();
-      ++routeCount;
-      const QVariant name(route.name);
-      for (const AnnotatedLeg &leg : batch.legs[i]) {
-        if (feedback->isCanceled())
-          throw Cancelled();
-        for (size_t walker = 0; walker < mSettings.walkers.size(); ++walker) {
-          QgsFeature feature;
-          feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));
-          feature.setAttributes(layer.row(name, leg, walker));
-          output->add(feature);
-          ++legCount;
-        }
-      }
+      if (batch.legs[i].empty())
+        routes.skip(batch.routes[i].where, tr("has no two vertices apart, so no leg."));
+      else
+        writer.write(batch.routes[i], batch.legs[i], feedback);
     }
     feedback->setProgress(100 * routes.fraction());
   };
-
-  // Reading and writing stay on this thread; one batch is computed beside them.
-  LegAnnotator annotator(mSettings);
-  const FeedbackProgress progress(feedback);
-  std::future<Batch> computing;
-  const auto startComputing = [&](Batch batch) {
-    std::future<Batch> done = std::move(computing);
-    std::optional<Batch> finished;
-    if (done.valid())
-      finished = done.get(); // the annotator serves one batch at a time
-    computing = std::async(std::launch::async, [&annotator, &progress, batch = std::move(batch)]() mutable {
-      return compute(std::move(batch), annotator, progress);
-    });
-    if (finished)
-      write(*finished);
-  };
+  OrderedWork<Batch, Batch> work(mAnnotators.size(), compute, write);
   Batch batch;
   RouteInput route;
   while (routes.next(route)) {
     batch.vertices += route.x.size();
     batch.routes.push_back(std::move(route));
     if (batch.vertices >= batchVertices)
-      startComputing(std::exchange(batch, Batch()));
+      work.push(std::exchange(batch, Batch()));
   }
-  startComputing(std::move(batch));
-  write(computing.get());
+  work.push(std::move(batch));
+  work.finish();
 
-  routes.finish(routeCount);
-  openOutput();
-  feedback->pushInfo(tr("%1 route(s), %2 leg row(s) written.").arg(routeCount).arg(legCount));
-  return {{outputKey, output->finish(QStringLiteral(":/brushline/styles/legs.qml"))},
-          {routeCountKey, double(routeCount)},
-          {legCountKey, double(legCount)}};
+  routes.finish(writer.routes());
+  std::vector<const CoverSource *> sources;
+  for (const auto &annotator : mAnnotators)
+    if (annotator->cover())
+      sources.push_back(annotator->cover());
+  cover_parameters::report(sources, feedback);
+  return writer.finish(feedback);
 }
 
 } // namespace brushline

@@ -4,6 +4,7 @@
 #include "legs/annotate_legs.h"
 #include "magnetics/date_and_field_parameters.h"
 #include "shared/base_algorithm.h"
+#include "sighting/cover_parameters.h"
 
 namespace brushline {
 
@@ -29,8 +30,9 @@ protected:
 private:
   AnnotateSettings mSettings; // points into the members below
   DateAndField mDateAndField;
-  std::unique_ptr<Terrain> mTerrain;
+  CoverSetting mCover;
   std::unique_ptr<NamedPlaces> mNames;
+  std::vector<std::unique_ptr<LegAnnotator>> mAnnotators; // one a thread
 };
 
 } // namespace brushline

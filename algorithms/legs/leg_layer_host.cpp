@@ -4,11 +4,14 @@
 #include "shared/compatibility_host.h"
 #include "shared/parameter_reader_host.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace brushline {
 
 namespace {
+constexpr double driftShare = 0.95; // of the walks that end inside the ellipse
+
 QVariant text(const std::string &value) { return QVariant(QString::fromStdString(value)); }
 QVariant orNull(double value) { return std::isfinite(value) ? QVariant(value) : QVariant(); }
 QVariant orNull(const std::optional<double> &value) { return value ? QVariant(*value) : QVariant(); }
@@ -33,10 +36,67 @@ QgsFields LegLayer::fields() {
   return fields;
 }
 
-LegLayer::LegLayer(const Compass &compass, const std::vector<Walker> &walkers, const QDate &date)
-    : mCompass(compass), mDate(date), mOut(QStringLiteral("out")), mBack(QStringLiteral("back")) {
+QgsFields LegLayer::markFields() {
+  using host::FieldType;
+  QgsFields fields;
+  for (const auto &[name, type] :
+       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
+        std::pair("direction", FieldType::Text), std::pair("mark", FieldType::Integer),
+        std::pair("name", FieldType::Text), std::pair("at_m", FieldType::Real), std::pair("paces", FieldType::Integer),
+        std::pair("run_paces", FieldType::Integer), std::pair("sight_m", FieldType::Real),
+        std::pair("offset_m", FieldType::Real)})
+    fields.append(host::field(QString::fromLatin1(name), type));
+  return fields;
+}
+
+QgsFields LegLayer::driftFields() {
+  using host::FieldType;
+  QgsFields fields;
+  for (const auto &[name, type] :
+       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
+        std::pair("direction", FieldType::Text), std::pair("share", FieldType::Real),
+        std::pair("major_m", FieldType::Real), std::pair("minor_m", FieldType::Real),
+        std::pair("major_brg", FieldType::Real)})
+    fields.append(host::field(QString::fromLatin1(name), type));
+  return fields;
+}
+
+LegLayer::LegLayer(const Compass &compass, const std::vector<Walker> &walkers, const QDate &date,
+                   std::shared_ptr<const CoverTable> table)
+    : mCompass(compass), mDate(date), mTable(std::move(table)), mOut(QStringLiteral("out")),
+      mBack(QStringLiteral("back")) {
   for (const Walker &walker : walkers)
     mWalkerNames.push_back(walker.name.empty() ? QVariant() : text(walker.name));
+}
+
+QgsAttributes LegLayer::markRow(const QVariant &route, const AnnotatedLeg &leg, size_t walker, size_t mark,
+                                long pacesBefore) const {
+  const LegMark &here = leg.by_walker[walker].marks[mark];
+  const bool last = mark + 1 == leg.by_walker[walker].marks.size();
+  return QVector<QVariant>{route,
+                           leg.number,
+                           mWalkerNames[walker],
+                           leg.back ? mBack : mOut,
+                           int(mark + 1),
+                           last && leg.to ? text(leg.to->name) : QVariant(),
+                           here.at_m,
+                           int(here.paces),
+                           int(pacesBefore + here.paces),
+                           orNull(here.sight_m),
+                           0.0};
+}
+
+QgsAttributes LegLayer::driftRow(const QVariant &route, const AnnotatedLeg &leg, size_t walker) const {
+  const DriftEllipse &drift = leg.by_walker[walker].drift;
+  const double sigmas = sigmasHolding(driftShare);
+  return QVector<QVariant>{route,
+                           leg.number,
+                           mWalkerNames[walker],
+                           leg.back ? mBack : mOut,
+                           driftShare,
+                           sigmas * drift.semi_major.metres(),
+                           sigmas * drift.semi_minor.metres(),
+                           drift.major_axis.degrees()};
 }
 
 QgsAttributes LegLayer::row(const QVariant &route, const AnnotatedLeg &leg, size_t walker) {
@@ -54,14 +114,11 @@ QgsAttributes LegLayer::row(const QVariant &route, const AnnotatedLeg &leg, size
     climb = leg.profile->climb.metres();
     drop = leg.profile->drop.metres();
   }
-  QVariant warnings;
-  if (!leg.warnings.empty()) {
-    QStringList words;
-    for (const LegWarning &warning : leg.warnings)
+  const LegForWalker &walked = leg.by_walker[walker];
+  QStringList words;
+  for (const auto *warnings : {&leg.warnings, &walked.warnings})
+    for (const LegWarning &warning : *warnings)
       words << inWords(warning);
-    warnings = words.join(QLatin1Char(' '));
-  }
-  const LegPaces &paces = leg.by_walker[walker];
   const QVariant none;
   return QVector<QVariant>{route,
                            leg.number,
@@ -84,28 +141,37 @@ QgsAttributes LegLayer::row(const QVariant &route, const AnnotatedLeg &leg, size
                            slope,
                            climb,
                            drop,
-                           int(paces.paces),
-                           paces.time.minutes(),
-                           none, // cover
-                           none, // sight_m
-                           none, // spacing_m
-                           none, // marks
-                           none, // drift_m
-                           none, // along_m
-                           warnings};
+                           int(walked.paces),
+                           walked.time ? QVariant(walked.time->minutes()) : none,
+                           leg.cover >= 0 && mTable ? text(mTable->at(leg.cover).name) : none,
+                           orNull(walked.sight_m),
+                           orNull(walked.spacing_m),
+                           int(walked.sightings),
+                           walked.drift.across.metres(),
+                           walked.drift.along.metres(),
+                           words.isEmpty() ? none : QVariant(words.join(QLatin1Char(' ')))};
 }
 
-QString LegLayer::inWords(const LegWarning &warning) {
+QString LegLayer::inWords(const LegWarning &warning) const {
+  const QString metres = QString::number(std::max(1.0, std::round(warning.metres)));
   switch (warning.remark) {
   case LegRemark::CompassBlackout:
     return tr("No compass works here: too near the magnetic pole.");
   case LegRemark::CompassCaution:
     return tr("The needle is weak here, near the magnetic pole: do not rely on it.");
   case LegRemark::NoTerrain:
-    return tr("No heights on %1 m of this leg: paces and minutes are those of level ground.")
-        .arg(QString::number(std::round(warning.value)));
+    return tr("No heights on %1 m of this leg: paces and minutes are those of level ground.").arg(metres);
   case LegRemark::GapBefore:
-    return tr("Starts %1 m from where the leg before ends.").arg(QString::number(std::round(warning.value)));
+    return tr("Starts %1 m from where the leg before ends.").arg(metres);
+  case LegRemark::NoCover:
+    return tr("The cover of %1 m of this leg is not known: look before you trust the marks.").arg(metres);
+  case LegRemark::NotWalked:
+    return tr("Crosses %1 m of %2, which cannot be walked.")
+        .arg(metres, warning.cover >= 0 && mTable ? QString::fromStdString(mTable->at(warning.cover).label) : QString());
+  case LegRemark::Blind:
+    return tr("On %1 m (%2 paces) not even the next mark can be seen: go from hand to hand.")
+        .arg(metres)
+        .arg(warning.paces);
   }
   return QString();
 }

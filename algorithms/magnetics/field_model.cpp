@@ -55,7 +55,7 @@ std::unique_ptr<FieldModel> installedModel(const std::string &name, DecimalYear 
   std::unique_ptr<InstalledModel> model;
   try {
     model = std::make_unique<InstalledModel>(name, year);
-  } catch (const GeographicLib::GeographicErr &error) {
+  } catch (const std::exception &error) { // not GeographicErr only: a broken size cannot be allocated
     throw NoSuchModel(name, error.what());
   }
   if (!model->years().contains(year))

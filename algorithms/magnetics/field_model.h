@@ -33,7 +33,7 @@ public:
    * The field at a place.
    *
    * \param height above the ellipsoid; heights above the sea are near enough (100 m change the declination by less
-   * than 0.0001 degrees in most places).
+   * than 0.001 degrees in nine places of ten).
    */
   virtual FieldVector field(const Place &place, Length height) const = 0;
 

@@ -50,11 +50,13 @@ constexpr auto skipValidityChecks = QgsProcessingFeatureSource::FlagSkipGeometry
 using WkbType = Qgis::WkbType;
 constexpr WkbType lineString = Qgis::WkbType::LineString;
 constexpr WkbType point = Qgis::WkbType::Point;
+constexpr WkbType polygon = Qgis::WkbType::Polygon;
 constexpr WkbType noGeometry = Qgis::WkbType::NoGeometry;
 #else
 using WkbType = QgsWkbTypes::Type;
 constexpr WkbType lineString = QgsWkbTypes::LineString;
 constexpr WkbType point = QgsWkbTypes::Point;
+constexpr WkbType polygon = QgsWkbTypes::Polygon;
 constexpr WkbType noGeometry = QgsWkbTypes::NoGeometry;
 #endif
 

@@ -5,6 +5,7 @@
 
 #include <GeographicLib/NearestNeighbor.hpp>
 
+#include <mutex>
 #include <utility>
 
 namespace brushline {
@@ -22,6 +23,7 @@ struct NamedPlaces::Index {
   double reach;
   GeodesicDistance distance;
   GeographicLib::NearestNeighbor<double, NamedPlace, GeodesicDistance> tree;
+  std::mutex searching; // the tree counts its searches
 
   Index(std::vector<NamedPlace> given, double metres)
       : places(std::move(given)), reach(metres), tree(places, distance) {}
@@ -37,6 +39,7 @@ const NamedPlace *NamedPlaces::nearest(const Place &place) const {
   if (mIndex->places.empty())
     return nullptr;
   std::vector<int> found;
+  const std::lock_guard<std::mutex> lock(mIndex->searching);
   mIndex->tree.Search(mIndex->places, mIndex->distance, NamedPlace{place, {}}, found, 1, mIndex->reach);
   return found.empty() ? nullptr : &mIndex->places[size_t(found.front())];
 }

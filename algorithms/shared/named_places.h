@@ -18,7 +18,7 @@ struct NamedPlace {
 
 /**
  * Finds the named place nearest to another, by geodesic distance (so across the antimeridian and at the poles too).
- * One thread at a time.
+ * Safe to ask from several threads.
  */
 class NamedPlaces {
 public:

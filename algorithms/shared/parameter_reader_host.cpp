@@ -75,6 +75,10 @@ int ParameterReader::choice(const QString &key, int count) const {
   return QgsProcessingParameters::parameterAsEnum(definition(key), mParameters, mContext);
 }
 
+bool ParameterReader::flag(const QString &key) const {
+  return QgsProcessingParameters::parameterAsBool(definition(key), mParameters, mContext);
+}
+
 QString ParameterReader::text(const QString &key) const {
   return QgsProcessingParameters::parameterAsString(definition(key), mParameters, mContext).trimmed();
 }

@@ -42,6 +42,7 @@ public:
   std::optional<double> maybeNumber(const QString &key, const Limits &limits) const;
   //! One of 0 .. count - 1.
   int choice(const QString &key, int count) const;
+  bool flag(const QString &key) const;
   QString text(const QString &key) const;
   //! Null when not given.
   QDate maybeDate(const QString &key) const;

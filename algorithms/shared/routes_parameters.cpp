@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/routes_parameters.h"
 
-#include "magnetics/grid_north.h"
+#include "shared/grid_north.h"
 #include "quantities/progress.h"
 
 #include <QDateTime>

@@ -2,25 +2,19 @@
 #pragma once
 
 #include "shared/parameter_reader_host.h"
+#include "shared/raster_host.h"
 #include "shared/terrain.h"
 
 #include <memory>
 
-class QgsRasterDataProvider;
-
-namespace brushline {
-
-namespace terrain_parameters {
+namespace brushline::terrain_parameters {
 
 Definitions definitions();
 
-//! The terrain model of a run, or null when none is given. Call on the main thread; use from one thread at a time.
-std::unique_ptr<Terrain> read(const ParameterReader &reader);
+//! The terrain model's raster, if one is given. Main thread.
+std::optional<RasterInput> read(const ParameterReader &reader);
 
-} // namespace terrain_parameters
+//! A terrain model over a raster, for one thread; null without one. Main thread.
+std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster);
 
-//! A terrain model over a band of a raster provider, read by tiles. The provider is the terrain's own.
-Terrain terrainOver(std::shared_ptr<QgsRasterDataProvider> provider, int band, const QgsCoordinateReferenceSystem &crs,
-                    const QgsCoordinateTransformContext &transforms);
-
-} // namespace brushline
+} // namespace brushline::terrain_parameters

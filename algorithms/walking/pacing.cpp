@@ -22,19 +22,12 @@ double stepLengthRatio(Angle slope) {
   return (inches[i] + (position - double(i)) * (inches[i + 1] - inches[i])) / inches.front();
 }
 
-double stepsOver(Length level, const Walker &walker) { return level.metres() / 100 * walker.steps_per_100m; }
-
-double stepsOver(const Profile &profile, const Walker &walker) {
-  const double run = profile.step.metres();
-  const double count = double(profile.heights.size() - 1);
-  if (walker.slope_rule == SlopeRule::None)
-    return stepsOver(Length::metres(run * count), walker);
-  double levelMetres = 0; // the level distance that takes as many steps
-  for (size_t i = 1; i < profile.heights.size(); ++i) {
-    const double rise = profile.heights[i] - profile.heights[i - 1];
-    levelMetres += std::hypot(run, rise) / stepLengthRatio(Angle::radians(std::atan2(rise, run)));
-  }
-  return stepsOver(Length::metres(levelMetres), walker);
+double stepsOver(Length run, Length rise, const Walker &walker) {
+  double level = run.metres(); // the level distance that takes as many steps
+  if (walker.slope_rule == SlopeRule::SlopeTable && rise.metres() != 0)
+    level = std::hypot(run.metres(), rise.metres()) /
+            stepLengthRatio(Angle::radians(std::atan2(rise.metres(), run.metres())));
+  return level / 100 * walker.steps_per_100m;
 }
 
 long pacesCounted(double singleSteps, PaceKind kind) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
-#include "shared/terrain.h"
+#include "quantities/length.h"
 #include "shared/walker.h"
 
 namespace brushline {
@@ -20,15 +20,12 @@ namespace brushline {
 double stepLengthRatio(Angle slope);
 
 /**
- * The single steps a walker takes over a profile, by their slope rule.
+ * The single steps a walker takes over a run and a rise of even slope, by their slope rule.
  *
- * SlopeRule::SlopeTable counts steps along the ground; SlopeRule::None counts those over the horizontal length.
- * \param profile complete (no NaN).
+ * SlopeRule::SlopeTable counts steps along the ground; SlopeRule::None counts those over the run.
+ * \param run horizontal, >= 0. \param rise uphill positive.
  */
-double stepsOver(const Profile &profile, const Walker &walker);
-
-//! The single steps a walker takes over level ground.
-double stepsOver(Length level, const Walker &walker);
+double stepsOver(Length run, Length rise, const Walker &walker);
 
 //! The number the walker counts: whole paces of their kind, halves up.
 long pacesCounted(double singleSteps, PaceKind kind);

@@ -47,15 +47,8 @@ Duration timeOver(Length run, Length rise, const Walker &walker) {
 }
 } // namespace
 
-Duration walkingTime(const Profile &profile, const Walker &walker) {
-  double seconds = 0;
-  for (size_t i = 1; i < profile.heights.size(); ++i)
-    seconds += timeOver(profile.step, Length::metres(profile.heights[i] - profile.heights[i - 1]), walker).seconds();
-  return Duration::seconds(seconds / walker.speed_factor);
-}
-
-Duration walkingTime(Length level, const Walker &walker) {
-  return Duration::seconds(timeOver(level, Length(), walker).seconds() / walker.speed_factor);
+Duration walkingTime(Length run, Length rise, const Walker &walker) {
+  return Duration::seconds(timeOver(run, rise, walker).seconds() / walker.speed_factor);
 }
 
 } // namespace brushline

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "quantities/duration.h"
-#include "shared/terrain.h"
+#include "quantities/length.h"
 #include "shared/walker.h"
 
 namespace brushline {
@@ -37,10 +37,7 @@ constexpr double offPathFactor = 0.6;
  */
 Duration distanceAndClimbTime(Length run, Length rise);
 
-//! The walker's time over a profile (complete: no NaN), by their rule and speed factor.
-Duration walkingTime(const Profile &profile, const Walker &walker);
-
-//! The walker's time over level ground.
-Duration walkingTime(Length level, const Walker &walker);
+//! The walker's time over a run and a rise of even slope, by their rule and speed factor.
+Duration walkingTime(Length run, Length rise, const Walker &walker);
 
 } // namespace brushline

@@ -33,30 +33,45 @@ struct CellWindow {
   int64_t rows;
 };
 
+//! A piece of a line over a raster that lies in cells of one value.
+struct CellRun {
+  double to;    //!< its end, as a share of the line, 0 to 1; it starts where the one before ends
+  double value; //!< NaN outside the raster and where it has no data
+};
+
 /**
- * A raster read by tiles as it is needed, the latest ones kept, with bilinear heights between cell centres.
+ * A raster band read by tiles as it is needed, the latest ones kept.
  *
  * Asking a host's raster point by point costs a call each (and a request each from a server, and a block of the file
  * each when its cache is small); a tile costs one.
  */
-class HeightGrid {
+class TiledGrid {
 public:
   //! Reads the cells of a window, row by row from the top; NaN where there is no data. Throws when reading fails.
   using ReadWindow = std::function<std::vector<float>(const CellWindow &)>;
 
   //! \param tilesKept memory is tilesKept * 256 KiB at the most.
-  HeightGrid(const GridShape &shape, ReadWindow read, size_t tilesKept = 256);
+  TiledGrid(const GridShape &shape, ReadWindow read, size_t tilesKept = 256);
 
   //! The cell position of a place in the raster's coordinates; NaN for NaN.
   CellPosition cellOf(double x, double y) const;
 
   /**
-   * Height at a position, bilinear between the four cell centres around it; in the outer half cell the border's
-   * heights reach outwards.
+   * The value at a position, bilinear between the four cell centres around it; in the outer half cell the border's
+   * values reach outwards.
    *
    * \returns NaN outside the raster, for a NaN position, and where one of the cells used has no data.
    */
-  double height(CellPosition position);
+  double interpolated(CellPosition position);
+
+  //! The value of the cell that holds a position; NaN outside the raster, for a NaN position, and without data.
+  double nearest(CellPosition position);
+
+  /**
+   * The cells' values along the straight line between two positions, from cell border to cell border; neighbours
+   * differ. One run of NaN when an end is NaN.
+   */
+  std::vector<CellRun> along(CellPosition from, CellPosition to);
 
   const GridShape &shape() const { return mShape; }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "shared/height_grid.h"
+#include "shared/tiled_grid.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,17 +9,17 @@
 
 namespace brushline {
 
-HeightGrid::HeightGrid(const GridShape &shape, ReadWindow read, size_t tilesKept)
+TiledGrid::TiledGrid(const GridShape &shape, ReadWindow read, size_t tilesKept)
     : mShape(shape), mRead(std::move(read)), mTilesKept(std::max<size_t>(tilesKept, 1)) {
   if (!(shape.cell_width > 0) || !(shape.cell_height > 0) || shape.columns < 1 || shape.rows < 1)
-    throw std::invalid_argument("a height grid needs cells of positive size");
+    throw std::invalid_argument("a raster needs cells of positive size");
 }
 
-CellPosition HeightGrid::cellOf(double x, double y) const {
+CellPosition TiledGrid::cellOf(double x, double y) const {
   return {(x - mShape.left) / mShape.cell_width, (mShape.top - y) / mShape.cell_height};
 }
 
-double HeightGrid::height(CellPosition position) {
+double TiledGrid::interpolated(CellPosition position) {
   // Written so that NaN fails.
   if (!(position.column >= 0 && position.column <= double(mShape.columns) && position.row >= 0 &&
         position.row <= double(mShape.rows)))
@@ -39,12 +39,52 @@ double HeightGrid::height(CellPosition position) {
   return fy > 0 ? north + fy * (along(row0 + 1) - north) : north;
 }
 
-double HeightGrid::cell(int64_t column, int64_t row) {
+double TiledGrid::nearest(CellPosition position) {
+  if (!(position.column >= 0 && position.column < double(mShape.columns) && position.row >= 0 &&
+        position.row < double(mShape.rows)))
+    return std::numeric_limits<double>::quiet_NaN();
+  return cell(int64_t(position.column), int64_t(position.row));
+}
+
+std::vector<CellRun> TiledGrid::along(CellPosition from, CellPosition to) {
+  const double columns = to.column - from.column, rows = to.row - from.row;
+  if (!std::isfinite(columns) || !std::isfinite(rows))
+    return {{1, std::numeric_limits<double>::quiet_NaN()}};
+  std::vector<double> borders;
+  const auto cross = [&](double start, double span, double last) {
+    if (span == 0)
+      return;
+    // Borders outside the raster change nothing.
+    const double low = std::clamp(std::min(start, start + span), 0.0, last);
+    const double high = std::clamp(std::max(start, start + span), 0.0, last);
+    for (double border = std::ceil(low); border <= high; ++border)
+      if (const double share = (border - start) / span; share > 0 && share < 1)
+        borders.push_back(share);
+  };
+  cross(from.column, columns, double(mShape.columns));
+  cross(from.row, rows, double(mShape.rows));
+  borders.push_back(1);
+  std::sort(borders.begin(), borders.end());
+  std::vector<CellRun> runs;
+  double before = 0;
+  for (const double border : borders) {
+    const double middle = (before + border) / 2;
+    const double value = nearest({from.column + middle * columns, from.row + middle * rows});
+    if (!runs.empty() && (runs.back().value == value || (std::isnan(runs.back().value) && std::isnan(value))))
+      runs.back().to = border;
+    else if (border > before)
+      runs.push_back({border, value});
+    before = border;
+  }
+  return runs;
+}
+
+double TiledGrid::cell(int64_t column, int64_t row) {
   const Tile &t = tile(column / tileSize, row / tileSize);
   return t.cells[size_t((row % tileSize) * t.columns + column % tileSize)];
 }
 
-const HeightGrid::Tile &HeightGrid::tile(int64_t tileColumn, int64_t tileRow) {
+const TiledGrid::Tile &TiledGrid::tile(int64_t tileColumn, int64_t tileRow) {
   const int64_t key = tileRow * ((mShape.columns + tileSize - 1) / tileSize) + tileColumn;
   if (!mTiles.empty() && mTiles.front().key == key)
     return mTiles.front();
@@ -57,7 +97,7 @@ const HeightGrid::Tile &HeightGrid::tile(int64_t tileColumn, int64_t tileRow) {
                           std::min(tileSize, mShape.rows - tileRow * tileSize)};
   std::vector<float> cells = mRead(window);
   if (cells.size() != size_t(window.columns * window.rows))
-    throw std::runtime_error("a tile of the terrain model was read in the wrong size");
+    throw std::runtime_error("a tile of the raster was read in the wrong size");
   if (mTiles.size() >= mTilesKept) {
     mByKey.erase(mTiles.back().key);
     mTiles.pop_back();

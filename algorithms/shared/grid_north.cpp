@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "magnetics/grid_north.h"
+#include "shared/grid_north.h"
 
 #include <GeographicLib/UTMUPS.hpp>
 #include <proj.h>
@@ -24,7 +24,10 @@ using Pj = std::unique_ptr<PJ, PjDeleter>;
 
 struct GridNorth::Projection {
   Context context; // outlives what was made in it
-  Pj forward;      // longitude, latitude in degrees on the system's own datum to easting, northing
+  Pj forward;      // longitude, latitude on the system's own datum to easting, northing
+  // Old systems count longitudes from Paris or Oslo, and some of them in gon.
+  Angle primeMeridian; // of those longitudes, from Greenwich
+  double unit = 1;     // of those longitudes and latitudes, degrees
 };
 
 GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Projection>()) {
@@ -50,6 +53,16 @@ GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Proj
     mProjection->forward.reset(proj_normalize_for_visualization(context, raw.get()));
   if (!mProjection->forward)
     throw std::invalid_argument("this projection cannot be computed: " + crs);
+
+  double toRadians, fromGreenwich, meridianToRadians;
+  const Pj axes(proj_crs_get_coordinate_system(context, geodetic.get()));
+  const Pj meridian(proj_get_prime_meridian(context, geodetic.get()));
+  if (axes && proj_cs_get_axis_info(context, axes.get(), 0, nullptr, nullptr, nullptr, &toRadians, nullptr, nullptr,
+                                    nullptr))
+    mProjection->unit = Angle::radians(toRadians).degrees();
+  if (meridian &&
+      proj_prime_meridian_get_parameters(context, meridian.get(), &fromGreenwich, &meridianToRadians, nullptr))
+    mProjection->primeMeridian = Angle::radians(fromGreenwich * meridianToRadians);
 }
 
 GridNorth::~GridNorth() = default;
@@ -60,12 +73,13 @@ Convergence GridNorth::at(const Place &place) const {
   // The direction of the meridian on the grid, by a central difference over about 2 * 30 m: its own error is under
   // 1e-9 degrees, the coordinates' rounding gives about as much.
   constexpr double half = 2.7e-4; // degrees
-  const double longitude = place.longitude.degrees();
+  const double unit = mProjection->unit;
+  const double longitude = (place.longitude - mProjection->primeMeridian).degrees();
   const double north = std::min(place.latitude.degrees() + half, 90.0);
   const double south = std::max(place.latitude.degrees() - half, -90.0);
   PJ *forward = mProjection->forward.get();
-  const PJ_COORD upper = proj_trans(forward, PJ_FWD, proj_coord(longitude, north, 0, HUGE_VAL));
-  const PJ_COORD lower = proj_trans(forward, PJ_FWD, proj_coord(longitude, south, 0, HUGE_VAL));
+  const PJ_COORD upper = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, north / unit, 0, HUGE_VAL));
+  const PJ_COORD lower = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, south / unit, 0, HUGE_VAL));
   const double de = upper.xy.x - lower.xy.x;
   const double dn = upper.xy.y - lower.xy.y;
   if (!std::isfinite(de) || !std::isfinite(dn) || (de == 0 && dn == 0))

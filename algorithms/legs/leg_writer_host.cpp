@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "legs/leg_writer_host.h"
+
+#include "quantities/progress.h"
+#include "shared/geodesic.h"
+#include "shared/raster_host.h"
+
+#include <qgsgeometry.h>
+#include <qgslinestring.h>
+#include <qgspoint.h>
+#include <qgspolygon.h>
+
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+const QString legsKey = QStringLiteral("OUTPUT"), marksKey = QStringLiteral("MARKS"), driftKey = QStringLiteral("DRIFT"),
+              routeCountKey = QStringLiteral("ROUTE_COUNT"), legCountKey = QStringLiteral("LEG_COUNT");
+} // namespace
+
+LegWriter::LegWriter(const ParameterReader &reader, LegLayer layer, host::WkbType legType,
+                     const QgsCoordinateReferenceSystem &crs, size_t walkers)
+    : mProject(projectInto(crs, reader.context().transformContext())), mReader(reader), mLayer(std::move(layer)),
+      mLegType(legType), mCrs(crs), mWalkers(walkers) {}
+
+Definitions LegWriter::definitions() {
+  return {new QgsProcessingParameterFeatureSink(legsKey, tr("Legs"), host::lineOutput),
+          new QgsProcessingParameterFeatureSink(marksKey, tr("Marks"), host::pointOutput, QVariant(), true, false),
+          new QgsProcessingParameterFeatureSink(driftKey, tr("Drift (where the walker may be, 95 %)"),
+                                                host::polygonOutput, QVariant(), true, false)};
+}
+
+bool LegWriter::wantsMarks(const ParameterReader &reader) { return reader.given(marksKey); }
+
+void LegWriter::begin() {
+  if (mLegs)
+    return;
+  mLegs = std::make_unique<VectorOutput>(mReader, legsKey, LegLayer::fields(), mLegType, mCrs);
+  if (mReader.given(marksKey))
+    mMarks = std::make_unique<VectorOutput>(mReader, marksKey, LegLayer::markFields(), host::point, mCrs);
+  if (mReader.given(driftKey))
+    mDrift = std::make_unique<VectorOutput>(mReader, driftKey, LegLayer::driftFields(), host::polygon, mCrs);
+}
+
+void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &legs, const QgsFeedback *feedback) {
+  begin();
+  ++mRoutes;
+  const QVariant name(route.name);
+  std::vector<long> pacesBefore(mWalkers, 0);
+  for (const AnnotatedLeg &leg : legs) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    if (leg.number == 1)
+      pacesBefore.assign(mWalkers, 0);
+    if (leg.overlapping_cover)
+      ++mOverlapping;
+    for (size_t walker = 0; walker < mWalkers; ++walker) {
+      QgsFeature feature;
+      feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));
+      feature.setAttributes(mLayer.row(name, leg, walker));
+      mLegs->add(feature);
+      ++mRows;
+      if (mMarks)
+        writeMarks(name, leg, walker, pacesBefore[walker]);
+      if (mDrift)
+        writeDrift(name, leg, walker);
+      pacesBefore[walker] += leg.by_walker[walker].paces;
+    }
+  }
+}
+
+void LegWriter::writeMarks(const QVariant &route, const AnnotatedLeg &leg, size_t walker, long pacesBefore) {
+  const std::vector<LegMark> &marks = leg.by_walker[walker].marks;
+  std::vector<double> x, y;
+  for (const LegMark &mark : marks) {
+    const Place place = mark.at_m >= leg.length.metres()
+                            ? leg.end
+                            : geodesicDestination(leg.start, leg.true_bearing, Length::metres(mark.at_m));
+    x.push_back(place.longitude.signedTurn().degrees());
+    y.push_back(place.latitude.degrees());
+  }
+  mProject(x, y);
+  for (size_t i = 0; i < marks.size(); ++i) {
+    QgsFeature feature;
+    feature.setGeometry(QgsGeometry(new QgsPoint(x[i], y[i])));
+    feature.setAttributes(mLayer.markRow(route, leg, walker, i, pacesBefore));
+    mMarks->add(feature);
+  }
+}
+
+void LegWriter::writeDrift(const QVariant &route, const AnnotatedLeg &leg, size_t walker) {
+  const QgsAttributes row = mLayer.driftRow(route, leg, walker);
+  const double major = row.at(5).toDouble(), minor = row.at(6).toDouble();
+  const Angle axis = Angle::degrees(row.at(7).toDouble());
+  constexpr int corners = 72;
+  std::vector<double> x, y;
+  for (int i = 0; i < corners; ++i) {
+    const double turn = 2 * Angle::pi * i / corners;
+    const double along = major * std::cos(turn), across = minor * std::sin(turn);
+    const Place place = geodesicDestination(leg.end, TrueBearing(axis + Angle::radians(std::atan2(across, along))),
+                                            Length::metres(std::hypot(along, across)));
+    x.push_back(place.longitude.signedTurn().degrees());
+    y.push_back(place.latitude.degrees());
+  }
+  mProject(x, y);
+  x.push_back(x.front());
+  y.push_back(y.front());
+  QVector<double> ringX, ringY;
+  for (size_t i = 0; i < x.size(); ++i) {
+    if (!std::isfinite(x[i]) || !std::isfinite(y[i]))
+      return; // beyond the reach of the outputs' system
+    ringX << x[i];
+    ringY << y[i];
+  }
+  QgsFeature feature;
+  feature.setGeometry(QgsGeometry(new QgsPolygon(new QgsLineString(ringX, ringY))));
+  feature.setAttributes(row);
+  mDrift->add(feature);
+}
+
+QVariantMap LegWriter::finish(QgsProcessingFeedback *feedback) {
+  begin();
+  QVariantMap results{{routeCountKey, double(mRoutes)}, {legCountKey, double(mRows)}};
+  results[legsKey] = mLegs->finish(QStringLiteral(":/brushline/styles/legs.qml"));
+  if (mMarks)
+    results[marksKey] = mMarks->finish(QStringLiteral(":/brushline/styles/marks.qml"));
+  if (mDrift)
+    results[driftKey] = mDrift->finish(QStringLiteral(":/brushline/styles/drift.qml"));
+  if (mOverlapping > 0)
+    feedback->pushWarning(tr("%n leg(s) cross cover polygons that overlap: the first in the layer counts.", nullptr,
+                             int(mOverlapping)));
+  feedback->pushInfo(tr("%1 route(s), %2 leg row(s) written.").arg(mRoutes).arg(mRows));
+  return results;
+}
+
+} // namespace brushline

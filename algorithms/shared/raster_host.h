@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/geodesic_chords.h"
+#include "shared/parameter_reader_host.h"
+#include "shared/tiled_grid.h"
+
+#include <qgscoordinatereferencesystem.h>
+#include <qgscoordinatetransformcontext.h>
+
+#include <memory>
+
+class QgsRasterDataProvider;
+
+namespace brushline {
+
+//! From the WGS84 ellipsoid into a coordinate system.
+Project projectInto(const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
+
+/**
+ * A band of a raster parameter, from which grids are made, one for each thread.
+ */
+class RasterInput {
+public:
+  /**
+   * \param bandKey the parameter with the band's number, or empty for the first.
+   * \returns nothing when the raster is not given. Main thread.
+   * \throws QgsProcessingException for a raster without coordinate system, fixed cells or such a band.
+   */
+  static std::optional<RasterInput> read(const ParameterReader &reader, const QString &key, const QString &bandKey);
+
+  RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvider> provider, int band,
+              const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
+
+  //! A grid with a provider of its own. Main thread; used from one thread at a time.
+  TiledGrid grid() const;
+  Project project() const { return projectInto(mCrs, mTransforms); }
+
+private:
+  QString mKey;
+  std::shared_ptr<QgsRasterDataProvider> mProvider;
+  int mBand;
+  QgsCoordinateReferenceSystem mCrs;
+  QgsCoordinateTransformContext mTransforms;
+};
+
+} // namespace brushline

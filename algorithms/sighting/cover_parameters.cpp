@@ -1,0 +1,306 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "sighting/cover_parameters.h"
+
+#include "quantities/progress.h"
+#include "sighting/extinction.h"
+
+#include <qgsabstractgeometry.h>
+#include <qgscurvepolygon.h>
+#include <qgsexception.h>
+#include <qgsgeometry.h>
+#include <qgsgeometrycollection.h>
+#include <qgslinestring.h>
+#include <qgspolygon.h>
+
+namespace brushline {
+
+namespace {
+struct Text {
+  Q_DECLARE_TR_FUNCTIONS(brushline::CoverParameters)
+};
+const QString coverKey = QStringLiteral("COVER"), classKey = QStringLiteral("COVER_CLASS"),
+              legendKey = QStringLiteral("COVER_LEGEND"), tableKey = QStringLiteral("COVER_TABLE"),
+              codesKey = QStringLiteral("COVER_RASTER"), seasonKey = QStringLiteral("SEASON"),
+              sightsKey = QStringLiteral("SIGHT_RASTER"), clearKey = QStringLiteral("CLEAR_SIGHT"),
+              shareKey = QStringLiteral("MARK_FRACTION"), leastKey = QStringLiteral("SPACING_MIN"),
+              mostKey = QStringLiteral("SPACING_MAX");
+
+// The field with the classes: the one asked for, else one called "class".
+int classField(const ParameterReader &reader, const QgsProcessingFeatureSource &cover) {
+  const int asked = reader.fieldIndex(classKey, cover);
+  const int index = asked >= 0 ? asked : cover.fields().lookupField(QStringLiteral("class"));
+  if (index < 0)
+    throw QgsProcessingException(Text::tr("%1: layer “%2” has no field “class”: give the field that holds the classes.")
+                                     .arg(classKey, cover.sourceName()));
+  return index;
+}
+
+std::shared_ptr<const CoverTable> readTable(const ParameterReader &reader) {
+  const auto source = reader.source(tableKey);
+  if (!source) {
+    const auto legend = static_cast<CoverLegend>(reader.choice(legendKey, 5));
+    return std::shared_ptr<const CoverTable>(&builtInCover(legend), [](const CoverTable *) {});
+  }
+  const QgsFields fields = source->fields();
+  const auto need = [&](const char *name) {
+    const int index = fields.lookupField(QString::fromLatin1(name));
+    if (index < 0)
+      throw QgsProcessingException(Text::tr("%1: table “%2” has no column “%3”. It needs class and sight_m, and may have "
+                                            "sight_bare, speed_f, pace_f and note.")
+                                       .arg(tableKey, source->sourceName(), QString::fromLatin1(name)));
+    return index;
+  };
+  const int name = need("class"), sight = need("sight_m");
+  const int bare = fields.lookupField(QStringLiteral("sight_bare")), speed = fields.lookupField(QStringLiteral("speed_f")),
+            pace = fields.lookupField(QStringLiteral("pace_f"));
+  auto table = std::make_shared<CoverTable>();
+  QgsFeature row;
+  QgsFeatureIterator rows = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  while (rows.nextFeature(row)) {
+    const auto number = [&](int index, const Limits &limits) -> std::optional<double> {
+      const QVariant value = index < 0 ? QVariant() : row.attribute(index);
+      if (value.isNull() || value.toString().trimmed().isEmpty())
+        return std::nullopt;
+      bool ok = false;
+      const double number = value.toDouble(&ok);
+      if (!ok || !limits.contains(number))
+        throw QgsProcessingException(
+            Text::tr("%1: table “%2”, class “%3”: %4 is “%5”; give a number from %6 to %7, with a decimal point.")
+                .arg(tableKey, source->sourceName(), row.attribute(name).toString(), fields.at(index).name(),
+                     value.toString(), plain(limits.least), plain(limits.most)));
+      return number;
+    };
+    CoverClass entry;
+    entry.name = row.attribute(name).toString().trimmed().toStdString();
+    entry.label = entry.name;
+    const auto inLeaf = number(sight, CoverClass::sightLimits);
+    if (entry.name.empty() && !inLeaf)
+      continue; // an empty row of a spreadsheet
+    if (!inLeaf)
+      throw QgsProcessingException(Text::tr("%1: table “%2”, class “%3” has no sight_m. Give the distance in metres at "
+                                            "which half the marks are still clear.")
+                                       .arg(tableKey, source->sourceName(), row.attribute(name).toString()));
+    entry.sight = Length::metres(*inLeaf);
+    if (const auto metres = number(bare, CoverClass::sightLimits))
+      entry.sight_bare = Length::metres(*metres);
+    const double factor = number(speed, {0, CoverClass::speedLimits.most, 1}).value_or(1);
+    entry.speed_factor = factor > 0 ? std::optional(factor) : std::nullopt; // 0: nobody walks there
+    entry.pace_factor = number(pace, CoverClass::paceLimits).value_or(1);
+    try {
+      table->add(entry);
+    } catch (const std::invalid_argument &error) {
+      throw QgsProcessingException(Text::tr("%1: table “%2”, feature %3: %4. Give each class one row with its name.")
+                                       .arg(tableKey, source->sourceName())
+                                       .arg(row.id())
+                                       .arg(QString::fromUtf8(error.what())));
+    }
+  }
+  if (table->classes().empty())
+    throw QgsProcessingException(Text::tr("%1: table “%2” has no classes.").arg(tableKey, source->sourceName()));
+  return table;
+}
+
+SpacingRule readSpacing(const ParameterReader &reader) {
+  SpacingRule rule;
+  rule.sight_share = reader.number(shareKey, SpacingRule::shareLimits);
+  rule.least = Length::metres(reader.number(leastKey, SpacingRule::leastLimits));
+  rule.most = Length::metres(reader.number(mostKey, SpacingRule::mostLimits));
+  if (rule.least > rule.most)
+    throw QgsProcessingException(Text::tr("%1 (%2 m) is more than %3 (%4 m): give a least spacing below the most.")
+                                     .arg(leastKey, plain(rule.least.metres()), mostKey, plain(rule.most.metres())));
+  return rule;
+}
+
+void addRing(const QgsCurve *ring, CoverPatch &patch) {
+  if (!ring)
+    return;
+  std::unique_ptr<QgsLineString> line(ring->curveToLine());
+  std::vector<MapPoint> points(size_t(line->numPoints()));
+  for (int i = 0; i < line->numPoints(); ++i)
+    points[size_t(i)] = {line->xAt(i), line->yAt(i)};
+  patch.rings.push_back(std::move(points));
+}
+
+// The polygons of a geometry, as one patch.
+CoverPatch patchOf(const QgsAbstractGeometry *geometry, int cover) {
+  CoverPatch patch{{}, cover};
+  const auto add = [&](const QgsAbstractGeometry *part) {
+    if (const auto *polygon = qgsgeometry_cast<const QgsCurvePolygon *>(part)) {
+      addRing(polygon->exteriorRing(), patch);
+      for (int i = 0; i < polygon->numInteriorRings(); ++i)
+        addRing(polygon->interiorRing(i), patch);
+    }
+  };
+  if (const auto *collection = qgsgeometry_cast<const QgsGeometryCollection *>(geometry))
+    for (int i = 0; i < collection->numGeometries(); ++i)
+      add(collection->geometryN(i));
+  else
+    add(geometry);
+  return patch;
+}
+
+bool isFinite(const CoverPatch &patch) {
+  for (const auto &ring : patch.rings)
+    for (const MapPoint &point : ring)
+      if (!std::isfinite(point.x) || !std::isfinite(point.y))
+        return false;
+  return !patch.rings.empty();
+}
+
+std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, const QgsProcessingFeatureSource &source,
+                                             const CoverTable &table, QgsProcessingFeedback *feedback) {
+  const int field = classField(reader, source);
+  std::vector<CoverPatch> patches;
+  QMap<QString, int> unknown;
+  int unusable = 0;
+  QgsFeature feature;
+  QgsFeatureRequest request;
+  request.setSubsetOfAttributes({field});
+  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
+  while (features.nextFeature(feature)) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    const QVariant value = feature.attribute(field);
+    const int cover = value.isNull() ? -1 : table.find(value.toString().toStdString());
+    if (cover < 0) {
+      ++unknown[value.toString()];
+      continue;
+    }
+    CoverPatch patch =
+        feature.hasGeometry() ? patchOf(feature.geometry().constGet(), cover) : CoverPatch{{}, cover};
+    if (!isFinite(patch)) {
+      ++unusable;
+      continue;
+    }
+    patches.push_back(std::move(patch));
+  }
+  if (unusable > 0)
+    feedback->pushWarning(Text::tr("%1: %n polygon(s) of layer “%2” without a usable geometry passed over.", nullptr,
+                                   unusable)
+                              .arg(coverKey, source.sourceName()));
+  if (!unknown.isEmpty()) {
+    QStringList names;
+    for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
+      names << QStringLiteral("“%1” (%2)").arg(it.key()).arg(it.value());
+    const QString message = Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the "
+                                     "cover there. Give them in %4, or choose the %5 they belong to.")
+                                .arg(coverKey, source.sourceName(), names.join(QLatin1String(", ")), tableKey, legendKey);
+    if (patches.empty())
+      throw QgsProcessingException(message);
+    feedback->pushWarning(message);
+  }
+  return std::make_shared<CoverMap>(std::move(patches));
+}
+} // namespace
+
+std::unique_ptr<CoverSource> CoverSetting::source() const {
+  if (!given())
+    return nullptr;
+  std::vector<double> extinctions;
+  for (const CoverClass &cover : table->classes())
+    extinctions.push_back(extinctionOf(cover.sightIn(season)));
+  auto source = std::make_unique<CoverSource>(std::move(extinctions));
+  if (map)
+    source->setPatches(map, map_project);
+  if (codes)
+    source->setCodes(codes->grid(), codes->project(),
+                     [table = table](long code) { return table->find(std::to_string(code)); });
+  if (sights)
+    source->setSights(sights->grid(), sights->project());
+  return source;
+}
+
+namespace cover_parameters {
+
+Definitions definitions() {
+  const QStringList legends = {Text::tr("Brushline's own names"), Text::tr("ESA WorldCover codes"),
+                               Text::tr("CORINE level 3 codes"), Text::tr("NLCD codes"),
+                               Text::tr("Orienteering map symbol numbers (ISOM 2017-2)")};
+  const QStringList seasons = {Text::tr("In leaf"), Text::tr("Bare")};
+  return {
+      helped(new QgsProcessingParameterFeatureSource(coverKey, Text::tr("Cover (polygons)"),
+                                                     QList<int>() << host::polygonLayers, QVariant(), true),
+             Text::tr("What stands on the ground: open, wood, brush, thicket. Where polygons overlap, the first in the "
+                      "layer counts.")),
+      helped(new QgsProcessingParameterField(classKey, Text::tr("Field with the class of cover"), QVariant(), coverKey,
+                                             host::anyField, false, true),
+             Text::tr("Empty: the field called “class”.")),
+      helped(new QgsProcessingParameterRasterLayer(codesKey, Text::tr("Cover raster (class codes)"), QVariant(), true),
+             Text::tr("Land cover as whole numbers, looked up in the cover table; used where no polygon lies.")),
+      helped(new QgsProcessingParameterEnum(legendKey, Text::tr("Names or codes of the classes"), legends, false, 0),
+             Text::tr("The built-in table that the classes are looked up in, unless a table of your own is given.")),
+      helped(new QgsProcessingParameterFeatureSource(tableKey, Text::tr("Cover table of your own"),
+                                                     QList<int>() << host::anyTable, QVariant(), true),
+             Text::tr("Columns: class, sight_m (metres at which half the marks are still clear), and if you like "
+                      "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where nobody walks), pace_f (of "
+                      "the number of paces), note. Measure your own: walk away from a mark until half of it is gone.")),
+      helped(new QgsProcessingParameterEnum(seasonKey, Text::tr("Season"), seasons, false, 0),
+             Text::tr("Whether the leaves are out. Bare uses sight_bare where the table has it.")),
+      advanced(helped(new QgsProcessingParameterRasterLayer(sightsKey, Text::tr("Sight distance raster (m)"), QVariant(),
+                                                            true),
+                      Text::tr("Metres at which half the marks are still clear. Takes precedence over the cover where "
+                               "it has data."))),
+      advanced(helped(numberDefinition(clearKey, Text::tr("Chance of a clear sight that a mark needs"),
+                                       SpacingRule::clearLimits),
+                      Text::tr("A mark is used up to the distance at which it is clear with this probability; 0.5 is the "
+                               "table's own sight distance."))),
+      advanced(helped(numberDefinition(shareKey, Text::tr("Share of the sight distance used"), SpacingRule::shareLimits),
+                      Text::tr("The next mark lies at this share of the sight distance."))),
+      advanced(helped(numberDefinition(leastKey, Text::tr("Least spacing of marks (m)"), SpacingRule::leastLimits),
+                      Text::tr("Marks lie no nearer together than this, in metres, even where it cannot be seen; the "
+                               "leg's warnings then say so."))),
+      advanced(helped(numberDefinition(mostKey, Text::tr("Most spacing of marks (m)"), SpacingRule::mostLimits),
+                      Text::tr("Marks lie no farther apart than this, in metres.")))};
+}
+
+void check(const ParameterReader &reader) {
+  reader.choice(seasonKey, 2);
+  reader.number(clearKey, SpacingRule::clearLimits);
+  readSpacing(reader);
+  readTable(reader);
+  if (const auto cover = reader.source(coverKey)) {
+    if (!cover->sourceCrs().isValid())
+      throw QgsProcessingException(
+          Text::tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
+              .arg(coverKey, cover->sourceName()));
+    classField(reader, *cover);
+  }
+}
+
+CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  CoverSetting setting;
+  setting.season = static_cast<Season>(reader.choice(seasonKey, 2));
+  setting.clear_sight = reader.number(clearKey, SpacingRule::clearLimits);
+  setting.spacing = readSpacing(reader);
+  setting.table = readTable(reader);
+  if (const auto cover = reader.source(coverKey)) {
+    setting.map = readPolygons(reader, *cover, *setting.table, feedback);
+    setting.map_project = projectInto(cover->sourceCrs(), reader.context().transformContext());
+  }
+  setting.codes = RasterInput::read(reader, codesKey, QString());
+  setting.sights = RasterInput::read(reader, sightsKey, QString());
+  return setting;
+}
+
+void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback) {
+  std::set<long> codes;
+  bool badSights = false;
+  for (const CoverSource *source : sources) {
+    codes.insert(source->unknownCodes().begin(), source->unknownCodes().end());
+    badSights = badSights || source->metBadSights();
+  }
+  if (!codes.empty()) {
+    QStringList words;
+    for (const long code : codes)
+      words << QString::number(code);
+    feedback->pushWarning(Text::tr("%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give "
+                                   "them in %3, or choose the %4 they belong to.")
+                              .arg(codesKey, words.join(QLatin1String(", ")), tableKey, legendKey));
+  }
+  if (badSights)
+    feedback->pushWarning(
+        Text::tr("%1: has values of 0 or less; they were taken for places without data.").arg(sightsKey));
+}
+
+} // namespace cover_parameters
+} // namespace brushline

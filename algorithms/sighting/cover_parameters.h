@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/parameter_reader_host.h"
+#include "shared/raster_host.h"
+#include "sighting/cover_map.h"
+#include "sighting/cover_source.h"
+#include "sighting/cover_table.h"
+#include "sighting/mark_spacing.h"
+
+#include <memory>
+#include <set>
+
+namespace brushline {
+
+//! The cover group of a run: what is known of the cover, and how marks are set in it.
+struct CoverSetting {
+  Season season = Season::InLeaf;
+  double clear_sight = SpacingRule::clearLimits.usual;
+  SpacingRule spacing;
+  std::shared_ptr<const CoverTable> table;
+  std::shared_ptr<const CoverMap> map; //!< null without polygons
+  Project map_project;
+  std::optional<RasterInput> codes, sights;
+
+  bool given() const { return map || codes || sights; }
+  //! A source for one thread; null when no cover is given. Main thread.
+  std::unique_ptr<CoverSource> source() const;
+};
+
+namespace cover_parameters {
+
+Definitions definitions();
+//! Throws for values that are of no use; reads tables, no polygons or rasters.
+void check(const ParameterReader &reader);
+//! Main thread. Polygons that are of no use are passed over, counted and told.
+CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+//! Tells what the sources met on their way: codes that the table lacks, sights of no use.
+void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
+
+} // namespace cover_parameters
+} // namespace brushline

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "sighting/sight_line.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace brushline {
+
+namespace {
+constexpr double infinite = std::numeric_limits<double>::infinity();
+} // namespace
+
+SightLine::SightLine(std::vector<SightStretch> stretches, std::optional<Profile> profile)
+    : mStretches(std::move(stretches)), mProfile(std::move(profile)) {
+  double start = 0, depth = 0;
+  mDepths.reserve(mStretches.size());
+  for (const SightStretch &stretch : mStretches) {
+    depth += (stretch.to_m - start) * stretch.extinction;
+    mDepths.push_back(depth);
+    start = stretch.to_m;
+  }
+}
+
+double SightLine::opticalDepth(double at_m) const {
+  const auto found = std::lower_bound(mStretches.begin(), mStretches.end(), at_m,
+                                      [](const SightStretch &stretch, double m) { return stretch.to_m < m; });
+  if (found == mStretches.end())
+    return mDepths.empty() ? 0 : mDepths.back();
+  return mDepths[size_t(found - mStretches.begin())] - (found->to_m - at_m) * found->extinction;
+}
+
+double SightLine::placeOfDepth(double depth) const {
+  const auto found = std::lower_bound(mDepths.begin(), mDepths.end(), depth);
+  if (found == mDepths.end())
+    return infinite;
+  const SightStretch &stretch = mStretches[size_t(found - mDepths.begin())];
+  return stretch.extinction > 0 ? stretch.to_m - (*found - depth) / stretch.extinction : stretch.to_m;
+}
+
+double SightLine::visibility(double from_m, double to_m) const {
+  return std::exp(opticalDepth(from_m) - opticalDepth(to_m));
+}
+
+double SightLine::coverSight(double at_m, double clearProbability) const {
+  return placeOfDepth(opticalDepth(at_m) - std::log(clearProbability)) - at_m;
+}
+
+double SightLine::groundSight(double at_m, double farthest_m, const Looking &looking) const {
+  if (!mProfile || mProfile->heights.size() < 2)
+    return farthest_m;
+  const double step = mProfile->step.metres();
+  const std::vector<double> &heights = mProfile->heights;
+  const double position = std::min(at_m / step, double(heights.size() - 1));
+  const auto below = std::min(size_t(position), heights.size() - 2);
+  const double ground = heights[below] + (position - double(below)) * (heights[below + 1] - heights[below]);
+  if (std::isnan(ground))
+    return farthest_m;
+  const double eye = ground + looking.eye_height.metres();
+  double steepest = -infinite; // of the ground passed so far, seen from the eye
+  double clearDistance = 0, clearSlope = 0, clearMargin = 0;
+  for (size_t i = below + 1; i < heights.size(); ++i) {
+    const double distance = double(i) * step - at_m;
+    if (distance <= 0 || std::isnan(heights[i]))
+      continue;
+    const double slope = (heights[i] + looking.mark_height.metres() - eye) / distance;
+    const double margin = slope - steepest;
+    if (margin < 0) {
+      // Between the last clear point and this one the mark sinks out of sight.
+      const double hidden =
+          clearDistance > 0 ? clearDistance + (distance - clearDistance) * clearMargin / (clearMargin - margin) : distance;
+      return std::min(hidden, farthest_m);
+    }
+    if (distance >= farthest_m)
+      break;
+    steepest = std::max(steepest, (heights[i] - eye) / distance);
+    clearDistance = distance;
+    clearSlope = slope;
+    clearMargin = clearSlope - steepest;
+  }
+  return farthest_m;
+}
+
+double SightLine::sightFrom(double at_m, const Looking &looking) const {
+  return groundSight(at_m, coverSight(at_m, looking.clear_probability), looking);
+}
+
+double SightLine::shortestSight(double from_m, double to_m, const Looking &looking) const {
+  double shortest = std::min(sightFrom(from_m, looking), sightFrom(to_m, looking));
+  const auto look = [&](double at) {
+    if (at > from_m && at < to_m)
+      shortest = std::min(shortest, sightFrom(at, looking));
+  };
+  const double exponent = -std::log(looking.clear_probability);
+  for (const SightStretch &border : mStretches) {
+    look(border.to_m);                                       // the eye on a border
+    look(placeOfDepth(opticalDepth(border.to_m) - exponent)); // the point just seen on it
+  }
+  if (mProfile)
+    for (double at = 0; at < to_m; at += mProfile->step.metres())
+      look(at);
+  return shortest;
+}
+
+bool groundLetsSee(const Profile &profile, Length eye_height, Length mark_height) {
+  const std::vector<double> &heights = profile.heights;
+  if (heights.size() < 3)
+    return true;
+  const double step = profile.step.metres();
+  const double eye = heights.front() + eye_height.metres();
+  const double slope = (heights.back() + mark_height.metres() - eye) / (step * double(heights.size() - 1));
+  for (size_t i = 1; i + 1 < heights.size(); ++i)
+    if ((heights[i] - eye) / (step * double(i)) > slope)
+      return false;
+  return true;
+}
+
+} // namespace brushline
