@@ -81,7 +81,6 @@ void AnnotateLegsAlgorithm::check(const ParameterReader &reader) const {
 }
 
 void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
-  check(reader);
   mDateAndField = date_and_field_parameters::read(reader);
   mNames = named_places_parameters::read(reader, feedback);
   mCover = cover_parameters::read(reader, feedback);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/base_algorithm.h"
 
+#include "shared/vector_output_host.h"
+
 #include <QFile>
 #include <QIcon>
 #include <qgsapplication.h>
@@ -34,6 +36,11 @@ template <typename Work> auto withHostExceptions(Work work) {
     throw QgsProcessingException(Text::tr("This could not be computed, for a reason that was not told."));
   }
 }
+void refuseInputFiles(const ParameterReader &reader) {
+  for (const QgsProcessingParameterDefinition *definition : reader.definitions())
+    if (definition->isDestination() && reader.given(definition->name()))
+      refuseInputFile(reader, definition->name());
+}
 } // namespace
 
 QString BaseAlgorithm::shortHelpString() const {
@@ -55,7 +62,11 @@ QString BaseAlgorithm::svgIconPath() const { return QStringLiteral(":/brushline/
 bool BaseAlgorithm::checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context,
                                          QString *message) const {
   try {
-    withHostExceptions([&] { check(ParameterReader(*this, parameters, context)); });
+    withHostExceptions([&] {
+      const ParameterReader reader(*this, parameters, context);
+      check(reader);
+      refuseInputFiles(reader);
+    });
   } catch (const QgsProcessingException &error) {
     if (message)
       *message = error.what();
@@ -72,7 +83,12 @@ void BaseAlgorithm::addParameters(const Definitions &definitions) {
 bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
                                      QgsProcessingFeedback *feedback) {
   try {
-    withHostExceptions([&] { prepare(ParameterReader(*this, parameters, context), feedback); });
+    withHostExceptions([&] {
+      const ParameterReader reader(*this, parameters, context);
+      check(reader);
+      refuseInputFiles(reader);
+      prepare(reader, feedback);
+    });
   } catch (const Cancelled &) {
     return false;
   }

@@ -36,7 +36,7 @@ public:
 protected:
   //! Throws QgsProcessingException for values that are of no use. Cheap: reads tables, no rasters.
   virtual void check(const ParameterReader &reader) const = 0;
-  //! Takes what is bound to the main thread.
+  //! Takes what is bound to the main thread. The values have been checked.
   virtual void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;
   //! Does the work. Cancelled may be thrown.
   virtual QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;

@@ -25,7 +25,7 @@ struct GeodesicChord {
  * system in degrees is left at one edge and entered at the other).
  *
  * \param length of the geodesic, >= 0; 0 gives one chord of no length.
- * Accuracy: between the ends of a chord the straight line strays from the geodesic by under 0.1 m up to latitude 80
+ * Accuracy: between the ends of a chord the straight line strays from the geodesic by under 0.12 m up to latitude 80
  * (L^2 tan(latitude) / 8 R).
  */
 std::vector<GeodesicChord> chordsAlong(const Place &from, const Place &to, Length length, const Project &project);

@@ -58,6 +58,7 @@ public:
   //! The value of a layer parameter as people gave it, for messages.
   QString shown(const QString &key) const;
   const QgsProcessingParameterDefinition *definition(const QString &key) const;
+  QgsProcessingParameterDefinitions definitions() const { return mAlgorithm.parameterDefinitions(); }
   const QVariantMap &parameters() const { return mParameters; }
   QgsProcessingContext &context() const { return mContext; }
 

@@ -3,7 +3,9 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <qgsdataprovider.h>
 #include <qgsexception.h>
+#include <qgsproviderregistry.h>
 #include <qgsvectorfilewriter.h>
 #include <qgsvectorlayer.h>
 
@@ -47,7 +49,31 @@ void removeFiles(const QString &destination) {
     QFile::remove(path + QLatin1Char('t')); // column types
 }
 
+// The file behind a layer's source string, or nothing.
+QString fileOf(const QString &provider, const QString &source) {
+  const QString path = QgsProviderRegistry::instance()->decodeUri(provider, source).value(QStringLiteral("path")).toString();
+  return path.isEmpty() ? QString() : QFileInfo(path).canonicalFilePath();
+}
+
 } // namespace
+
+void refuseInputFile(const ParameterReader &reader, const QString &key) {
+  const QString target = QFileInfo(reader.shown(key).section(QLatin1Char('|'), 0, 0)).canonicalFilePath();
+  if (target.isEmpty())
+    return; // no file yet, or no file at all
+  for (const QgsProcessingParameterDefinition *definition : reader.definitions()) {
+    if (definition->isDestination() || !reader.given(definition->name()))
+      continue;
+    const QgsMapLayer *layer = nullptr;
+    if (definition->type() == QgsProcessingParameterFeatureSource::typeName())
+      layer = QgsProcessingParameters::parameterAsVectorLayer(definition, reader.parameters(), reader.context());
+    else if (definition->type() == QgsProcessingParameterRasterLayer::typeName())
+      layer = QgsProcessingParameters::parameterAsRasterLayer(definition, reader.parameters(), reader.context());
+    if (layer && layer->dataProvider() && fileOf(layer->dataProvider()->name(), layer->source()) == target)
+      throw QgsProcessingException(QCoreApplication::translate("brushline::VectorOutput", "%1: “%2” is the file that %3 is read from. Give another file.")
+                                       .arg(key, reader.shown(key), definition->name()));
+  }
+}
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs)
