@@ -2,6 +2,7 @@
 #include "provider.h"
 
 #include "legs/algorithms.h"
+#include "sighting/algorithms.h"
 
 #include <QIcon>
 #include <qgsprocessingalgorithm.h>
@@ -16,7 +17,7 @@ QIcon Provider::icon() const { return QIcon(svgIconPath()); }
 QString Provider::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
 
 void Provider::loadAlgorithms() {
-  for (const auto &subject : {legs::algorithms()})
+  for (const auto &subject : {legs::algorithms(), sighting::algorithms()})
     for (QgsProcessingAlgorithm *algorithm : subject)
       addAlgorithm(algorithm);
 }

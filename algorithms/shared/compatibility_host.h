@@ -12,6 +12,7 @@
 #include <qgsprocessingalgorithm.h>
 #include <qgsprocessingparameters.h>
 #include <qgsprocessingutils.h>
+#include <qgsrasterfilewriter.h>
 #include <qgswkbtypes.h>
 
 namespace brushline::host {
@@ -73,6 +74,16 @@ inline QgsField field(const QString &name, FieldType type) {
   const QVariant::Type types[] = {QVariant::String, QVariant::Int, QVariant::Double, QVariant::Date};
 #endif
   return QgsField(name, types[static_cast<int>(type)]);
+}
+
+constexpr auto float32 = Qgis::DataType::Float32;
+
+inline void setCreationOptions(QgsRasterFileWriter &writer, const QStringList &options) {
+#if _QGIS_VERSION_INT >= 34400
+  writer.setCreationOptions(options);
+#else
+  writer.setCreateOptions(options);
+#endif
 }
 
 //! A coordinate system's definition, as complete as the host has it.

@@ -37,6 +37,8 @@ public:
   ParameterReader(const QgsProcessingAlgorithm &algorithm, const QVariantMap &parameters,
                   QgsProcessingContext &context);
 
+  //! Whether the algorithm has such a parameter at all.
+  bool has(const QString &key) const { return mAlgorithm.parameterDefinition(key) != nullptr; }
   bool given(const QString &key) const;
   double number(const QString &key, const Limits &limits) const;
   std::optional<double> maybeNumber(const QString &key, const Limits &limits) const;

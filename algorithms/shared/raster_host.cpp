@@ -74,6 +74,13 @@ RasterInput::RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvid
                          const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms)
     : mKey(key), mProvider(std::move(provider)), mBand(band), mCrs(crs), mTransforms(transforms) {}
 
+Project RasterInput::projectFrom(const QgsCoordinateReferenceSystem &crs) const {
+  const QgsCoordinateTransform transform(crs, mCrs, mTransforms);
+  return [transform](std::vector<double> &x, std::vector<double> &y) { transformOrNan(transform, x, y); };
+}
+
+QgsRectangle RasterInput::extent() const { return mProvider->extent(); }
+
 TiledGrid RasterInput::grid() const {
   const std::shared_ptr<QgsRasterDataProvider> provider(mProvider->clone());
   provider->enableProviderResampling(false); // a layer may be drawn smoothed; its values are not

@@ -7,6 +7,7 @@
 
 #include <qgscoordinatereferencesystem.h>
 #include <qgscoordinatetransformcontext.h>
+#include <qgsrectangle.h>
 
 #include <memory>
 
@@ -35,6 +36,10 @@ public:
   //! A grid with a provider of its own. Main thread; used from one thread at a time.
   TiledGrid grid() const;
   Project project() const { return projectInto(mCrs, mTransforms); }
+  //! From another coordinate system into the raster's.
+  Project projectFrom(const QgsCoordinateReferenceSystem &crs) const;
+  const QgsCoordinateReferenceSystem &crs() const { return mCrs; }
+  QgsRectangle extent() const;
 
 private:
   QString mKey;

@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/cover_parameters.h"
 
-#include "quantities/progress.h"
+#include "sighting/cover_patches_host.h"
 #include "sighting/extinction.h"
 
-#include <qgsabstractgeometry.h>
-#include <qgscurvepolygon.h>
+#include <QMap>
 #include <qgsexception.h>
-#include <qgsgeometry.h>
-#include <qgsgeometrycollection.h>
-#include <qgslinestring.h>
-#include <qgspolygon.h>
 
 namespace brushline {
 
@@ -111,73 +106,20 @@ SpacingRule readSpacing(const ParameterReader &reader) {
   return rule;
 }
 
-void addRing(const QgsCurve *ring, CoverPatch &patch) {
-  if (!ring)
-    return;
-  std::unique_ptr<QgsLineString> line(ring->curveToLine());
-  std::vector<MapPoint> points(size_t(line->numPoints()));
-  for (int i = 0; i < line->numPoints(); ++i)
-    points[size_t(i)] = {line->xAt(i), line->yAt(i)};
-  patch.rings.push_back(std::move(points));
-}
-
-// The polygons of a geometry, as one patch.
-CoverPatch patchOf(const QgsAbstractGeometry *geometry, int cover) {
-  CoverPatch patch{{}, cover};
-  const auto add = [&](const QgsAbstractGeometry *part) {
-    if (const auto *polygon = qgsgeometry_cast<const QgsCurvePolygon *>(part)) {
-      addRing(polygon->exteriorRing(), patch);
-      for (int i = 0; i < polygon->numInteriorRings(); ++i)
-        addRing(polygon->interiorRing(i), patch);
-    }
-  };
-  if (const auto *collection = qgsgeometry_cast<const QgsGeometryCollection *>(geometry))
-    for (int i = 0; i < collection->numGeometries(); ++i)
-      add(collection->geometryN(i));
-  else
-    add(geometry);
-  return patch;
-}
-
-bool isFinite(const CoverPatch &patch) {
-  for (const auto &ring : patch.rings)
-    for (const MapPoint &point : ring)
-      if (!std::isfinite(point.x) || !std::isfinite(point.y))
-        return false;
-  return !patch.rings.empty();
-}
-
 std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, const QgsProcessingFeatureSource &source,
                                              const CoverTable &table, QgsProcessingFeedback *feedback) {
   const int field = classField(reader, source);
-  std::vector<CoverPatch> patches;
   QMap<QString, int> unknown;
-  int unusable = 0;
-  QgsFeature feature;
-  QgsFeatureRequest request;
-  request.setSubsetOfAttributes({field});
-  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
-    const QVariant value = feature.attribute(field);
-    const int cover = value.isNull() ? -1 : table.find(value.toString().toStdString());
-    if (cover < 0) {
-      ++unknown[value.toString()];
-      continue;
-    }
-    CoverPatch patch =
-        feature.hasGeometry() ? patchOf(feature.geometry().constGet(), cover) : CoverPatch{{}, cover};
-    if (!isFinite(patch)) {
-      ++unusable;
-      continue;
-    }
-    patches.push_back(std::move(patch));
-  }
-  if (unusable > 0)
-    feedback->pushWarning(Text::tr("%1: %n polygon(s) of layer “%2” without a usable geometry passed over.", nullptr,
-                                   unusable)
-                              .arg(coverKey, source.sourceName()));
+  std::vector<CoverPatch> patches = readPatches(
+      coverKey, source, {field},
+      [&](const QgsFeature &feature) {
+        const QVariant value = feature.attribute(field);
+        const int cover = value.isNull() ? -1 : table.find(value.toString().toStdString());
+        if (cover < 0)
+          ++unknown[value.toString()];
+        return cover;
+      },
+      feedback);
   if (!unknown.isEmpty()) {
     QStringList names;
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
@@ -212,7 +154,7 @@ std::unique_ptr<CoverSource> CoverSetting::source() const {
 
 namespace cover_parameters {
 
-Definitions definitions() {
+Definitions coverDefinitions() {
   const QStringList legends = {Text::tr("Brushline's own names"), Text::tr("ESA WorldCover codes"),
                                Text::tr("CORINE level 3 codes"), Text::tr("NLCD codes"),
                                Text::tr("Orienteering map symbol numbers (ISOM 2017-2)")};
@@ -243,37 +185,47 @@ Definitions definitions() {
       advanced(helped(numberDefinition(clearKey, Text::tr("Chance of a clear sight that a mark needs"),
                                        SpacingRule::clearLimits),
                       Text::tr("A mark is used up to the distance at which it is clear with this probability; 0.5 is the "
-                               "table's own sight distance."))),
-      advanced(helped(numberDefinition(shareKey, Text::tr("Share of the sight distance used"), SpacingRule::shareLimits),
-                      Text::tr("The next mark lies at this share of the sight distance."))),
-      advanced(helped(numberDefinition(leastKey, Text::tr("Least spacing of marks (m)"), SpacingRule::leastLimits),
-                      Text::tr("Marks lie no nearer together than this, in metres, even where it cannot be seen; the "
-                               "leg's warnings then say so."))),
-      advanced(helped(numberDefinition(mostKey, Text::tr("Most spacing of marks (m)"), SpacingRule::mostLimits),
-                      Text::tr("Marks lie no farther apart than this, in metres.")))};
+                               "table's own sight distance.")))};
 }
+
+Definitions definitions() {
+  Definitions all = coverDefinitions();
+  all << advanced(helped(numberDefinition(shareKey, Text::tr("Share of the sight distance used"), SpacingRule::shareLimits),
+                      Text::tr("The next mark lies at this share of the sight distance.")));
+  all << advanced(helped(numberDefinition(leastKey, Text::tr("Least spacing of marks (m)"), SpacingRule::leastLimits),
+                      Text::tr("Marks lie no nearer together than this, in metres, even where it cannot be seen; the "
+                               "leg's warnings then say so.")));
+  all << advanced(helped(numberDefinition(mostKey, Text::tr("Most spacing of marks (m)"), SpacingRule::mostLimits),
+                      Text::tr("Marks lie no farther apart than this, in metres.")));
+  return all;
+}
+
+double readClearSight(const ParameterReader &reader) { return reader.number(clearKey, SpacingRule::clearLimits); }
 
 void check(const ParameterReader &reader) {
   reader.choice(seasonKey, 2);
-  reader.number(clearKey, SpacingRule::clearLimits);
-  readSpacing(reader);
+  readClearSight(reader);
+  if (reader.has(shareKey))
+    readSpacing(reader);
   readTable(reader);
   if (const auto cover = reader.source(coverKey)) {
     if (!cover->sourceCrs().isValid())
       throw QgsProcessingException(
           Text::tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
               .arg(coverKey, cover->sourceName()));
-    classField(reader, *cover);
+    if (!reader.has(QStringLiteral("STEMS_FIELD")) || !reader.given(QStringLiteral("STEMS_FIELD")))
+      classField(reader, *cover);
   }
 }
 
-CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback, bool polygonClasses) {
   CoverSetting setting;
   setting.season = static_cast<Season>(reader.choice(seasonKey, 2));
-  setting.clear_sight = reader.number(clearKey, SpacingRule::clearLimits);
-  setting.spacing = readSpacing(reader);
+  setting.clear_sight = readClearSight(reader);
+  if (reader.has(shareKey))
+    setting.spacing = readSpacing(reader);
   setting.table = readTable(reader);
-  if (const auto cover = reader.source(coverKey)) {
+  if (const auto cover = polygonClasses ? reader.source(coverKey) : nullptr) {
     setting.map = readPolygons(reader, *cover, *setting.table, feedback);
     setting.map_project = projectInto(cover->sourceCrs(), reader.context().transformContext());
   }

@@ -30,11 +30,16 @@ struct CoverSetting {
 
 namespace cover_parameters {
 
+//! Cover and season, and how marks are set in it.
 Definitions definitions();
+//! What is known of the cover, and the clear sight, only.
+Definitions coverDefinitions();
+double readClearSight(const ParameterReader &reader);
 //! Throws for values that are of no use; reads tables, no polygons or rasters.
 void check(const ParameterReader &reader);
 //! Main thread. Polygons that are of no use are passed over, counted and told.
-CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+//! \param polygonClasses whether the polygons of COVER have classes; otherwise they are not read.
+CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback, bool polygonClasses = true);
 //! Tells what the sources met on their way: codes that the table lacks, sights of no use.
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
 

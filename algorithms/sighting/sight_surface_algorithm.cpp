@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "sighting/sight_surface_algorithm.h"
+
+#include "sighting/extinction.h"
+#include "sighting/sight_surface.h"
+#include "sighting/stand_parameters.h"
+#include "shared/raster_output_host.h"
+
+#include <qgsexception.h>
+
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+const QString extentKey = QStringLiteral("EXTENT"), cellKey = QStringLiteral("CELL"), outputKey = QStringLiteral("OUTPUT");
+constexpr Limits cellLimits{0.01, 100000, 5};
+constexpr double mostCells = 4e9;
+constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+} // namespace
+
+QString SightSurfaceAlgorithm::name() const { return QStringLiteral("sightsurface"); }
+QString SightSurfaceAlgorithm::displayName() const { return tr("Sight distance surface"); }
+QString SightSurfaceAlgorithm::group() const { return tr("Sighting"); }
+QString SightSurfaceAlgorithm::groupId() const { return QStringLiteral("sighting"); }
+QStringList SightSurfaceAlgorithm::tags() const {
+  return tr("sight,visibility,see,cover,vegetation,forest,stand,stems,raster,thicket,brush").split(QLatin1Char(','));
+}
+QString SightSurfaceAlgorithm::shortDescription() const {
+  return tr("Makes a raster of how far one sees through the cover, from cover polygons, class codes or forest stands.");
+}
+QgsProcessingAlgorithm *SightSurfaceAlgorithm::createInstance() const { return new SightSurfaceAlgorithm(); }
+
+void SightSurfaceAlgorithm::initAlgorithm(const QVariantMap &) {
+  addParameters(cover_parameters::coverDefinitions());
+  addParameters(stand_parameters::definitions());
+  addParameters({helped(new QgsProcessingParameterExtent(extentKey, tr("Extent"), QVariant(), true),
+                        tr("Empty: that of the cover layer, or of the raster when no polygons are given.")),
+                 helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
+                        tr("In metres; the cover layer has to be in a projected system."))});
+  addParameter(new QgsProcessingParameterRasterDestination(outputKey, tr("Sight distance (m)")));
+}
+
+void SightSurfaceAlgorithm::check(const ParameterReader &reader) const {
+  cover_parameters::check(reader);
+  stand_parameters::check(reader);
+  reader.number(cellKey, cellLimits);
+}
+
+void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  mClear = cover_parameters::readClearSight(reader);
+  mCell = reader.number(cellKey, cellLimits);
+  const bool stands = stand_parameters::given(reader);
+  const CoverSetting cover = cover_parameters::read(reader, feedback, !stands);
+  mTable = cover.table;
+  mSeason = cover.season;
+  for (const CoverClass &entry : mTable->classes())
+    mClassExtinctions.push_back(extinctionOf(entry.sightIn(mSeason)));
+  mMap = cover.map;
+  mExtinctions = mClassExtinctions;
+  if (stands) {
+    StandMap read = stand_parameters::read(reader, feedback);
+    mMap = std::move(read.map);
+    mExtinctions = std::move(read.extinctions);
+  }
+  const auto polygons = reader.source(QStringLiteral("COVER"));
+  const RasterInput *raster = cover.sights ? &*cover.sights : cover.codes ? &*cover.codes : nullptr;
+  if (!polygons && !raster)
+    throw QgsProcessingException(tr("Give cover: polygons (COVER), class codes (COVER_RASTER) or sights (SIGHT_RASTER)."));
+  mCrs = polygons ? polygons->sourceCrs() : raster->crs();
+  if (mCrs.isGeographic())
+    throw QgsProcessingException(tr("%1 is in metres, but the cover is in %2, which counts in degrees. Reproject it to a "
+                                    "UTM zone or a national grid first.")
+                                     .arg(cellKey, mCrs.authid()));
+  mExtent = reader.given(extentKey)
+                ? QgsProcessingParameters::parameterAsExtent(reader.definition(extentKey), reader.parameters(),
+                                                             reader.context(), mCrs)
+                : polygons ? polygons->sourceExtent() : raster->extent();
+  if (mExtent.isEmpty() || !mExtent.isFinite())
+    throw QgsProcessingException(tr("%1 is empty. Give an area that the cover lies in.").arg(extentKey));
+  const double cells = std::ceil(mExtent.width() / mCell) * std::ceil(mExtent.height() / mCell);
+  if (cells > mostCells || mExtent.width() / mCell > 1e6 || mExtent.height() / mCell > 1e6)
+    throw QgsProcessingException(tr("%1 of %2 m over this extent makes %3 cells. Give larger cells or a smaller extent.")
+                                     .arg(cellKey, plain(mCell), plain(cells)));
+  mCodes = lookup(cover.codes);
+  mSights = lookup(cover.sights);
+}
+
+std::optional<SightSurfaceAlgorithm::Lookup>
+SightSurfaceAlgorithm::lookup(const std::optional<RasterInput> &raster) const {
+  if (!raster)
+    return std::nullopt;
+  return Lookup{raster->grid(), raster->projectFrom(mCrs)};
+}
+
+void SightSurfaceAlgorithm::fillRow(int row, int columns, std::vector<double> &values) {
+  const double y = mExtent.yMaximum() - (row + 0.5) * mCell;
+  values.assign(size_t(columns), nothing);
+  if (mMap)
+    extinctionRow(*mMap, mExtinctions, {mExtent.xMinimum() + mCell / 2, y}, mCell, values);
+  const auto look = [&](Lookup &raster, const auto &take) {
+    std::vector<double> x(values.size()), ys(values.size(), y);
+    for (size_t i = 0; i < x.size(); ++i)
+      x[i] = mExtent.xMinimum() + (double(i) + 0.5) * mCell;
+    raster.from_surface(x, ys);
+    for (size_t i = 0; i < x.size(); ++i)
+      if (const double value = raster.grid.nearest(raster.grid.cellOf(x[i], ys[i])); !std::isnan(value))
+        take(values[i], value);
+  };
+  if (mCodes)
+    look(*mCodes, [this](double &extinction, double code) {
+      const int cover = std::isnan(extinction) ? mTable->find(std::to_string(std::lround(code))) : -1;
+      if (cover >= 0)
+        extinction = mClassExtinctions[size_t(cover)];
+    });
+  if (mSights)
+    look(*mSights, [](double &extinction, double sight) {
+      if (sight > 0)
+        extinction = extinctionOf(Length::metres(sight));
+    });
+  sightsFromExtinctions(values, mClear);
+}
+
+QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  const int columns = int(std::ceil(mExtent.width() / mCell - 1e-9));
+  const int rows = int(std::ceil(mExtent.height() / mCell - 1e-9));
+  const QgsRectangle extent(mExtent.xMinimum(), mExtent.yMaximum() - rows * mCell, mExtent.xMinimum() + columns * mCell,
+                            mExtent.yMaximum());
+  RasterOutput output(reader, outputKey, extent, columns, rows, mCrs);
+  std::vector<double> row;
+  for (int i = 0; i < rows; ++i) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    fillRow(i, columns, row);
+    output.writeRows(i, row);
+    if (i % 16 == 0)
+      feedback->setProgress(100.0 * i / rows);
+  }
+  feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
+  return {{outputKey, output.finish()}};
+}
+
+} // namespace brushline

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/base_algorithm.h"
+#include "sighting/cover_parameters.h"
+
+#include <qgsrectangle.h>
+
+namespace brushline {
+
+//! The wrapper of extinctionRow(): cover or stands in, a raster of sight distances out.
+class SightSurfaceAlgorithm final : public BaseAlgorithm {
+  Q_DECLARE_TR_FUNCTIONS(brushline::SightSurfaceAlgorithm)
+
+public:
+  QString name() const override;
+  QString displayName() const override;
+  QString group() const override;
+  QString groupId() const override;
+  QStringList tags() const override;
+  QString shortDescription() const override;
+  QgsProcessingAlgorithm *createInstance() const override;
+  void initAlgorithm(const QVariantMap &configuration) override;
+
+protected:
+  void check(const ParameterReader &reader) const override;
+  void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+  QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+
+private:
+  //! A raster looked up at the centres of cells.
+  struct Lookup {
+    TiledGrid grid;
+    Project from_surface;
+  };
+  std::optional<Lookup> lookup(const std::optional<RasterInput> &raster) const;
+  void fillRow(int row, int columns, std::vector<double> &values);
+
+  double mClear = 0.5;
+  std::shared_ptr<const CoverMap> mMap;
+  std::vector<double> mExtinctions;      //!< of the map's classes or stands
+  std::vector<double> mClassExtinctions; //!< of the table's classes
+  std::shared_ptr<const CoverTable> mTable;
+  Season mSeason = Season::InLeaf;
+  std::optional<Lookup> mCodes, mSights;
+  QgsCoordinateReferenceSystem mCrs;
+  QgsRectangle mExtent;
+  double mCell = 0;
+};
+
+} // namespace brushline
