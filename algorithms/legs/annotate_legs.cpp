@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "legs/annotate_legs.h"
 
+#include "magnetics/dial_setting.h"
+#include "sighting/footing.h"
 #include "walking/pacing.h"
 #include "walking/walk_line.h"
 
@@ -37,22 +39,6 @@ GridBearing gridBearing(const GridPoint &from, const GridPoint &to) {
 }
 
 Length heightOr0(double height) { return Length::metres(std::isnan(height) ? 0 : height); }
-
-// The number for the dial, by the north that the compass is set for; none where no compass works.
-std::optional<double> dialFor(const Compass &compass, TrueBearing trueBearing, GridBearing grid,
-                              const LocalField &field) {
-  if (field.zone == CompassZone::Blackout)
-    return std::nullopt;
-  switch (compass.north) {
-  case North::Magnetic:
-    return dialReading(toMagnetic(trueBearing, field.declination).angle(), compass);
-  case North::True:
-    return dialReading(trueBearing.angle(), compass);
-  case North::Grid:
-    return dialReading(grid.angle(), compass);
-  }
-  return std::nullopt;
-}
 
 } // namespace
 
@@ -95,6 +81,7 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, std::optional<Pro
   const Length reach =
       leg.length + Length::metres(mSettings.spacing.most.metres() / mSettings.spacing.sight_share);
   const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, reach);
+  ground.footing = footingOf(pieces, *mSettings.cover_table, leg.length);
   std::map<int, double> metresOf; // of the leg, by class
   std::vector<SightStretch> stretches;
   double before = 0;
@@ -103,13 +90,6 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, std::optional<Pro
     if (here > 0) {
       metresOf[piece.extinction ? piece.cover : -2] += here;
       leg.overlapping_cover = leg.overlapping_cover || piece.overlapping;
-      FootingStretch footing{before + here};
-      if (piece.cover >= 0) {
-        const CoverClass &cover = mSettings.cover_table->at(piece.cover);
-        footing.pace_factor = cover.pace_factor;
-        footing.speed_factor = cover.speed_factor;
-      }
-      ground.footing.push_back(footing);
     }
     stretches.push_back({piece.to_m, piece.extinction.value_or(0)});
     before = piece.to_m;
@@ -249,8 +229,8 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
     leg.field = start.field;
     if (start.field.zone != CompassZone::Blackout)
       leg.magnetic_bearing = toMagnetic(departure, start.field.declination);
-    leg.dial = dialFor(mSettings.compass, departure, leg.grid_bearing, start.field);
-    leg.back_dial = dialFor(mSettings.compass, arrival.reversed(), leg.grid_bearing.reversed(), end.field);
+    leg.dial = dialSetting(mSettings.compass, departure, leg.grid_bearing, start.field);
+    leg.back_dial = dialSetting(mSettings.compass, arrival.reversed(), leg.grid_bearing.reversed(), end.field);
     leg.length = stretch.geodesic.length;
     leg.start = start.vertex->place;
     leg.end = end.vertex->place;

@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/named_places_parameters.h"
 
-#include "quantities/progress.h"
+#include "shared/place_reader_host.h"
 
-#include <qgscoordinatetransform.h>
 #include <qgsexception.h>
-#include <qgsfeatureiterator.h>
-#include <qgsgeometry.h>
-
-#include <cmath>
 
 namespace brushline::named_places_parameters {
 
@@ -49,10 +44,7 @@ void check(const ParameterReader &reader) {
   const auto points = reader.source(pointsKey);
   if (!points)
     return;
-  if (!points->sourceCrs().isValid())
-    throw QgsProcessingException(
-        Text::tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
-            .arg(pointsKey, points->sourceName()));
+  checkPlaces(pointsKey, *points);
   nameField(reader, *points);
 }
 
@@ -61,41 +53,18 @@ std::unique_ptr<NamedPlaces> read(const ParameterReader &reader, QgsProcessingFe
   if (!points)
     return nullptr;
   const int field = nameField(reader, *points);
-  const QgsCoordinateTransform toPlaces(points->sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
-                                        reader.context().transformContext());
   std::vector<NamedPlace> places;
-  int passedOver = 0;
-  QgsFeature feature;
-  QgsFeatureRequest request;
-  request.setSubsetOfAttributes({field});
-  QgsFeatureIterator features = points->getFeatures(request, host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
-    const QString name = feature.attribute(field).toString().trimmed();
-    if (name.isEmpty() || !feature.hasGeometry() || feature.geometry().isEmpty()) {
-      ++passedOver;
-      continue;
-    }
-    const QgsAbstractGeometry *geometry = feature.geometry().constGet();
-    for (auto vertex = geometry->vertices_begin(); vertex != geometry->vertices_end(); ++vertex) {
-      QgsPointXY place((*vertex).x(), (*vertex).y());
-      try {
-        place = toPlaces.transform(place);
-      } catch (const QgsCsException &) {
-        place = QgsPointXY(INFINITY, INFINITY);
-      }
-      if (!std::isfinite(place.x()) || !std::isfinite(place.y()) || std::abs(place.y()) > 90) {
-        ++passedOver;
-        continue;
-      }
-      places.push_back({{Angle::degrees(place.y()), Angle::degrees(place.x())}, name.toStdString()});
-    }
-  }
-  if (passedOver > 0)
-    feedback->pushWarning(
-        Text::tr("%1: %n point(s) of layer “%2” without a name or a place passed over.", nullptr, passedOver)
-            .arg(pointsKey, points->sourceName()));
+  int nameless = 0;
+  readPlaces(pointsKey, *points, field, reader.context().transformContext(), feedback,
+             [&](const Place &place, const QString &name) {
+               if (name.isEmpty())
+                 ++nameless;
+               else
+                 places.push_back({place, name.toStdString()});
+             });
+  if (nameless > 0)
+    feedback->pushWarning(Text::tr("%1: %n point(s) of layer “%2” without a name passed over.", nullptr, nameless)
+                              .arg(pointsKey, points->sourceName()));
   return std::make_unique<NamedPlaces>(std::move(places), Length::metres(reader.number(snapKey, snapLimits)));
 }
 

@@ -162,7 +162,12 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
   mOrderField = reader.fieldIndex(orderKey, *mSource);
   mExpected = mSource->featureCount();
 
+  const auto field = [this](const char *name) { return mSource->fields().lookupField(QString::fromLatin1(name)); };
+  mAnnotated = mRouteField < 0 && field("route") >= 0 && field("leg") >= 0 && field("walker") >= 0 &&
+               field("direction") >= 0 && !host::isPointType(mSource->wkbType());
   QgsAttributeList wanted;
+  if (mAnnotated)
+    wanted << field("route") << field("leg") << field("direction");
   for (const int field : {mRouteField, mOrderField})
     if (field >= 0)
       wanted << field;
@@ -311,6 +316,17 @@ bool RouteSource::next(RouteInput &route) {
   return host::isPointType(mSource->wkbType()) ? nextGathered(route) : nextLine(route);
 }
 
+bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
+  route.name = feature.attribute(QStringLiteral("route")).toString().trimmed();
+  route.first_leg = std::max(1, feature.attribute(QStringLiteral("leg")).toInt());
+  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name).arg(route.first_leg).arg(
+      feature.attribute(QStringLiteral("direction")).toString());
+  if (mSeen.contains(key))
+    return false;
+  mSeen.insert(key);
+  return true;
+}
+
 bool RouteSource::nextLine(RouteInput &route) {
   QgsFeature feature;
   while (mFeatures.nextFeature(feature)) {
@@ -321,6 +337,8 @@ bool RouteSource::nextLine(RouteInput &route) {
     route = RouteInput();
     route.where = where(feature.id());
     route.name = nameOf(feature);
+    if (mAnnotated && !takeAnnotated(feature, route))
+      continue;
     if (route.name.isEmpty())
       route.name = QString::number(mNumber);
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {

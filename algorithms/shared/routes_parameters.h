@@ -5,7 +5,7 @@
 #include "shared/parameter_reader_host.h"
 #include "shared/route.h"
 
-#include <QMap>
+#include <QSet>
 #include <qgscoordinatetransform.h>
 #include <qgsfeatureiterator.h>
 
@@ -22,6 +22,7 @@ namespace brushline {
 struct RouteInput {
   QString name;  //!< from ROUTE_FIELD, else its number in the input, from 1
   QString where; //!< "layer “…”, feature …", for messages
+  int first_leg = 1; //!< the number of its first leg; an annotated leg keeps its own
   Route route;
   std::vector<double> x, y, z, m; //!< in the input's system, by RouteVertex::source; z, m empty where it has none
 
@@ -42,7 +43,8 @@ void check(const ParameterReader &reader);
 
 /**
  * Reads the routes of INPUT one by one: a line feature each (nothing kept of those before), or points gathered by
- * ROUTE_FIELD and put in order by ORDER_FIELD (all kept).
+ * ROUTE_FIELD and put in order by ORDER_FIELD (all kept). Annotated legs (lines with the fields route, leg, walker and
+ * direction) keep their route's name and their number; of a leg that comes for several walkers the first is taken.
  *
  * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
  * over, counted, and told to the feedback; the first twenty each with its reason.
@@ -77,6 +79,8 @@ private:
   bool place(RouteInput &route, const std::vector<size_t> &partSizes);
   QString where(qint64 feature) const;
   QString nameOf(const QgsFeature &feature) const;
+  //! Takes name and number from an annotated leg; false when it has come before, for another walker.
+  bool takeAnnotated(const QgsFeature &feature, RouteInput &route);
 
   struct Grid {
     std::string definition; // for the core
@@ -97,6 +101,8 @@ private:
   QString mFirstReason;
   bool mToldOutside = false;
   std::unique_ptr<Gathered> mGathered;
+  bool mAnnotated = false;
+  QSet<QString> mSeen; // annotated legs
 };
 
 } // namespace brushline

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "quantities/place.h"
+#include "shared/parameter_reader_host.h"
+
+#include <functional>
+
+namespace brushline {
+
+//! Throws when a point layer has no coordinate system. \param key of its parameter, for the message.
+void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source);
+
+/**
+ * Reads the points of a layer as places on the WGS84 ellipsoid, in the layer's order; a point of several parts gives
+ * several places.
+ *
+ * \param nameField its index, or -1. \param take called with each place and its name (empty without).
+ * Points without a usable place are passed over, counted and told. Throws Cancelled.
+ */
+void readPlaces(const QString &key, const QgsProcessingFeatureSource &source, int nameField,
+                const QgsCoordinateTransformContext &transforms, QgsProcessingFeedback *feedback,
+                const std::function<void(const Place &place, const QString &name)> &take);
+
+} // namespace brushline

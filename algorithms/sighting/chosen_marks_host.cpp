@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "sighting/chosen_marks_host.h"
+
+#include "magnetics/dial_setting.h"
+#include "shared/raster_host.h"
+#include "sighting/footing.h"
+#include "walking/pacing.h"
+#include "walking/profile_summary.h"
+#include "walking/walk_line.h"
+
+#include <qgsgeometry.h>
+#include <qgslinestring.h>
+#include <qgspoint.h>
+
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+using host::FieldType;
+const QString marksKey = QStringLiteral("OUTPUT"), sightingsKey = QStringLiteral("SIGHTINGS"),
+              gapsKey = QStringLiteral("GAPS");
+
+QgsFields fieldsOf(std::initializer_list<std::pair<const char *, FieldType>> all) {
+  QgsFields fields;
+  for (const auto &[name, type] : all)
+    fields.append(host::field(QString::fromLatin1(name), type));
+  return fields;
+}
+
+QVariant orNull(const std::optional<double> &value) {
+  return value && std::isfinite(*value) ? QVariant(*value) : QVariant();
+}
+} // namespace
+
+ChosenMarksWriter::ChosenMarksWriter(const ParameterReader &reader, const Setting &setting,
+                                     const QgsCoordinateReferenceSystem &crs)
+    : mReader(reader), mSetting(setting), mCrs(crs), mProject(projectInto(crs, reader.context().transformContext())) {}
+
+Definitions ChosenMarksWriter::definitions() {
+  return {new QgsProcessingParameterFeatureSink(marksKey, tr("Marks"), host::pointOutput),
+          new QgsProcessingParameterFeatureSink(sightingsKey, tr("Sightings (from mark to mark)"), host::lineOutput,
+                                                QVariant(), true, true),
+          new QgsProcessingParameterFeatureSink(gapsKey, tr("Gaps (no candidate serves)"), host::lineOutput, QVariant(),
+                                                true, true)};
+}
+
+void ChosenMarksWriter::begin() {
+  if (mMarks)
+    return;
+  mMarks = std::make_unique<VectorOutput>(
+      mReader, marksKey,
+      fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
+                {"mark", FieldType::Integer}, {"name", FieldType::Text}, {"at_m", FieldType::Real},
+                {"paces", FieldType::Integer}, {"sight_m", FieldType::Real}, {"offset_m", FieldType::Real},
+                {"candidate", FieldType::Integer}}),
+      host::point, mCrs);
+  if (mReader.given(sightingsKey))
+    mSightings = std::make_unique<VectorOutput>(
+        mReader, sightingsKey,
+        fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
+                  {"mark", FieldType::Integer}, {"from_name", FieldType::Text}, {"to_name", FieldType::Text},
+                  {"true_brg", FieldType::Real}, {"mag_brg", FieldType::Real}, {"dial", FieldType::Real},
+                  {"dial_text", FieldType::Text}, {"dist_m", FieldType::Real}, {"paces", FieldType::Integer},
+                  {"sight_m", FieldType::Real}}),
+        host::lineString, mCrs);
+  if (mReader.given(gapsKey))
+    mGaps = std::make_unique<VectorOutput>(
+        mReader, gapsKey,
+        fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
+                  {"from_m", FieldType::Real}, {"to_m", FieldType::Real}, {"marks", FieldType::Integer}}),
+        host::lineString, mCrs);
+}
+
+double ChosenMarksWriter::stepsOn(const Place &from, const GeodesicLeg &hop, const Walker &walker) const {
+  if (!(hop.length > Length()))
+    return 0;
+  std::vector<FootingStretch> footing;
+  if (mSetting.cover)
+    footing = footingOf(mSetting.cover->along(from, hop.departure, hop.length), *mSetting.table, hop.length);
+  std::optional<Profile> profile;
+  if (mSetting.terrain)
+    profile = mSetting.terrain->profile(from, hop.departure, hop.length);
+  const bool complete = profile && !(summarize(*profile).without_data > Length());
+  return WalkLine(hop.length, complete ? &*profile : nullptr, footing, walker).steps();
+}
+
+QVariant ChosenMarksWriter::nameOf(const ChosenMark &mark) const {
+  if (mark.candidate == ChosenMark::spaced)
+    return QVariant();
+  const QString &name = (*mSetting.names)[mark.candidate];
+  return name.isEmpty() ? QVariant() : QVariant(name);
+}
+
+QgsGeometry ChosenMarksWriter::lineBetween(const Place &from, const Place &to) const {
+  std::vector<double> x{from.longitude.signedTurn().degrees(), to.longitude.signedTurn().degrees()};
+  std::vector<double> y{from.latitude.degrees(), to.latitude.degrees()};
+  mProject(x, y);
+  return QgsGeometry(new QgsLineString(QgsPoint(x[0], y[0]), QgsPoint(x[1], y[1])));
+}
+
+void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks) {
+  begin();
+  const QVariant walkerName = walker.name.empty() ? QVariant() : QVariant(QString::fromStdString(walker.name));
+  double steps = 0, before_m = 0, gap_m = 0;
+  Place from = leg.start, gapFrom = leg.start;
+  QVariant fromName;
+  int gapMarks = 0;
+  for (size_t i = 0; i < marks.size(); ++i) {
+    const ChosenMark &mark = marks[i];
+    const bool last = i + 1 == marks.size();
+    const double hopSteps = stepsOn(from, mark.from_last, walker);
+    steps += hopSteps;
+    const QVariant name = nameOf(mark);
+    std::vector<double> x{mark.place.longitude.signedTurn().degrees()}, y{mark.place.latitude.degrees()};
+    mProject(x, y);
+    QgsFeature feature;
+    feature.setGeometry(QgsGeometry(new QgsPoint(x[0], y[0])));
+    const bool spaced = mark.candidate == ChosenMark::spaced;
+    feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, int(i + 1), name, mark.along_m,
+                                            int(pacesCounted(steps, walker.kind)), orNull(mark.sight_m), mark.offset_m,
+                                            spaced ? 0 : 1});
+    mMarks->add(feature);
+    ++mMarkCount;
+    if (mSightings)
+      writeSighting(leg, walkerName, int(i + 1), from, fromName, mark, pacesCounted(hopSteps, walker.kind));
+
+    // A gap runs from the last candidate before spaced marks to the first one after them.
+    if (spaced && !last) {
+      ++mSpacedCount;
+      if (gapMarks++ == 0) {
+        gap_m = before_m;
+        gapFrom = from;
+      }
+    } else if (gapMarks > 0) {
+      writeGap(leg, walkerName, gapFrom, gap_m, mark, gapMarks);
+      gapMarks = 0;
+    }
+    from = mark.place;
+    fromName = name;
+    before_m = mark.along_m;
+  }
+}
+
+void ChosenMarksWriter::writeSighting(const Leg &leg, const QVariant &walkerName, int number, const Place &from,
+                                      const QVariant &fromName, const ChosenMark &mark, long paces) {
+  auto grid = mGrids.find(leg.grid);
+  if (grid == mGrids.end())
+    grid = mGrids.emplace(leg.grid, GridNorth(leg.grid)).first;
+  const TrueBearing bearing = mark.from_last.departure;
+  const LocalField field = mSetting.field->at(from, Length());
+  const std::optional<double> dial =
+      dialSetting(mSetting.compass, bearing, toGrid(bearing, grid->second.at(from)), field);
+  const bool compassWorks = field.zone != CompassZone::Blackout;
+  QgsFeature feature;
+  feature.setGeometry(lineBetween(from, mark.place));
+  feature.setAttributes(QVector<QVariant>{
+      leg.route, leg.number, walkerName, number, fromName, nameOf(mark), bearing.degrees(),
+      compassWorks ? QVariant(toMagnetic(bearing, field.declination).degrees()) : QVariant(), orNull(dial),
+      dial ? QVariant(QString::fromStdString(dialText(*dial, mSetting.compass))) : QVariant(),
+      mark.from_last.length.metres(), int(paces), orNull(mark.sight_m)});
+  mSightings->add(feature);
+}
+
+void ChosenMarksWriter::writeGap(const Leg &leg, const QVariant &walkerName, const Place &from, double from_m,
+                                 const ChosenMark &last, int marks) {
+  ++mGapCount;
+  if (!mGaps)
+    return;
+  QgsFeature feature;
+  feature.setGeometry(lineBetween(from, last.place));
+  feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, from_m, last.along_m, marks});
+  mGaps->add(feature);
+}
+
+QVariantMap ChosenMarksWriter::finish(QgsProcessingFeedback *feedback) {
+  begin();
+  QVariantMap results{{marksKey, mMarks->finish(QStringLiteral(":/brushline/styles/chosen_marks.qml"))}};
+  if (mSightings)
+    results[sightingsKey] = mSightings->finish(QStringLiteral(":/brushline/styles/sightings.qml"));
+  if (mGaps)
+    results[gapsKey] = mGaps->finish(QStringLiteral(":/brushline/styles/gaps.qml"));
+  feedback->pushInfo(tr("%1 mark(s) written.").arg(mMarkCount));
+  if (mGapCount > 0)
+    feedback->pushWarning(tr("%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.")
+                              .arg(mGapCount)
+                              .arg(mSpacedCount));
+  return results;
+}
+
+} // namespace brushline

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "magnetics/field_setting.h"
+#include "shared/compass.h"
+#include "shared/grid_north.h"
+#include "shared/vector_output_host.h"
+#include "shared/walker.h"
+#include "sighting/choose_marks.h"
+#include "sighting/cover_table.h"
+
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace brushline {
+
+//! Writes chains of marks to the outputs OUTPUT, SIGHTINGS and GAPS; begun with the first leg.
+class ChosenMarksWriter {
+  Q_DECLARE_TR_FUNCTIONS(brushline::ChosenMarksWriter)
+
+public:
+  //! What the numbers are worked out with; borrowed. Terrain, cover and table may be null.
+  struct Setting {
+    const FieldSetting *field;
+    Compass compass;
+    Terrain *terrain;
+    CoverSource *cover;
+    const CoverTable *table;
+    const std::vector<QString> *names; //!< of the candidates
+  };
+  //! Of which leg the marks are.
+  struct Leg {
+    QString route;
+    int number;
+    std::string grid; //!< as GridNorth reads it
+    Place start;
+  };
+
+  ChosenMarksWriter(const ParameterReader &reader, const Setting &setting, const QgsCoordinateReferenceSystem &crs);
+
+  //! OUTPUT, SIGHTINGS, GAPS.
+  static Definitions definitions();
+
+  void write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks);
+
+  //! Ends the outputs and tells the counts. \returns the algorithm's results.
+  QVariantMap finish(QgsProcessingFeedback *feedback);
+
+private:
+  void begin();
+  double stepsOn(const Place &from, const GeodesicLeg &hop, const Walker &walker) const;
+  QVariant nameOf(const ChosenMark &mark) const;
+  QgsGeometry lineBetween(const Place &from, const Place &to) const;
+  void writeSighting(const Leg &leg, const QVariant &walkerName, int number, const Place &from, const QVariant &fromName,
+                     const ChosenMark &mark, long paces);
+  void writeGap(const Leg &leg, const QVariant &walkerName, const Place &from, double from_m, const ChosenMark &last,
+                int marks);
+
+  const ParameterReader mReader;
+  Setting mSetting;
+  QgsCoordinateReferenceSystem mCrs;
+  Project mProject;
+  std::unique_ptr<VectorOutput> mMarks, mSightings, mGaps;
+  std::map<std::string, GridNorth> mGrids;
+  long mMarkCount = 0, mSpacedCount = 0, mGapCount = 0;
+};
+
+} // namespace brushline

@@ -1,0 +1,44 @@
+<!DOCTYPE qgis PUBLIC 'http://mrcc.com/qgis.dtd' 'SYSTEM'>
+<!-- SPDX-License-Identifier: GPL-2.0-or-later -->
+<qgis version="3.22.16" styleCategories="Symbology|Labeling|MapTips" labelsEnabled="1">
+  <renderer-v2 type="RuleRenderer" symbollevels="0">
+    <rules key="marks">
+      <rule key="named" symbol="0" label="Mark on the ground" filter="&quot;candidate&quot; = 1"/>
+      <rule key="plain" symbol="1" label="Mark set on the line" filter="ELSE"/>
+    </rules>
+    <symbols>
+      <symbol name="0" type="marker" alpha="1">
+        <layer class="SimpleMarker" enabled="1" pass="0" locked="0">
+          <Option type="Map">
+            <Option name="name" type="QString" value="diamond"/>
+            <Option name="size" type="QString" value="3.2"/>
+            <Option name="color" type="QString" value="255,255,255,255"/>
+            <Option name="outline_color" type="QString" value="20,20,20,255"/>
+            <Option name="outline_width" type="QString" value="0.6"/>
+          </Option>
+        </layer>
+      </symbol>
+      <symbol name="1" type="marker" alpha="1">
+        <layer class="SimpleMarker" enabled="1" pass="0" locked="0">
+          <Option type="Map">
+            <Option name="name" type="QString" value="circle"/>
+            <Option name="size" type="QString" value="1.8"/>
+            <Option name="color" type="QString" value="20,20,20,255"/>
+            <Option name="outline_color" type="QString" value="255,255,255,255"/>
+            <Option name="outline_width" type="QString" value="0.4"/>
+          </Option>
+        </layer>
+      </symbol>
+    </symbols>
+  </renderer-v2>
+  <labeling type="simple">
+    <settings calloutType="simple">
+      <text-style fieldName="&quot;mark&quot; || ': ' || &quot;paces&quot;" isExpression="1" fontSize="7" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255" multilineHeight="1">
+        <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
+      </text-style>
+      <placement placement="6" dist="0.6" distUnits="MM" priority="4"/>
+      <rendering scaleVisibility="1" scaleMin="8000" scaleMax="0" obstacle="1"/>
+    </settings>
+  </labeling>
+  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, leg [% "leg" %], mark [% "mark" %]: [% "paces" %] paces</mapTip>
+</qgis>
