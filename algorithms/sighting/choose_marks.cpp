@@ -98,13 +98,6 @@ std::vector<MarkCandidates::Near> MarkCandidates::alongLeg(const Place &start, T
 
 namespace {
 
-// What can be seen from a place towards another.
-struct Ray {
-  GeodesicLeg leg;
-  bool visible;
-  double sight_m;
-};
-
 class Viewer {
 public:
   Viewer(const ChoiceRule &rule, Terrain *terrain, CoverSource *cover)
@@ -121,17 +114,18 @@ public:
     return SightLine(std::move(stretches), std::move(profile));
   }
 
-  Ray look(const Place &from, const Place &to) const {
-    Ray ray{geodesicBetween(from, to), false, 0};
-    // A little farther than the mark, to tell its sight distance.
-    const Length reach = Length::metres(ray.leg.length.metres() / mRule.spacing.sight_share);
-    const SightLine sight = line(from, ray.leg.departure, reach);
-    ray.sight_m = sight.sightFrom(0, mRule.looking);
-    const double depth = -std::log(sight.visibility(0, ray.leg.length.metres()));
-    ray.visible = depth <= -std::log(mRule.looking.clear_probability) * mRule.spacing.sight_share + 1e-9 &&
-                  (!mTerrain || groundLetsSee(mTerrain->profile(from, to, ray.leg.length), mRule.looking.eye_height,
-                                              mRule.looking.mark_height));
-    return ray;
+  bool sees(const Place &from, const Place &to) const {
+    const GeodesicLeg leg = geodesicBetween(from, to);
+    const double depth = -std::log(line(from, leg.departure, leg.length).visibility(0, leg.length.metres()));
+    return depth <= -std::log(mRule.looking.clear_probability) * mRule.spacing.sight_share + 1e-9 &&
+           (!mTerrain || groundLetsSee(mTerrain->profile(from, to, leg.length), mRule.looking.eye_height,
+                                       mRule.looking.mark_height));
+  }
+
+  // As far as the most spacing can need.
+  double sightFrom(const Place &from, TrueBearing bearing) const {
+    const Length reach = Length::metres(mRule.spacing.most.metres() / mRule.spacing.sight_share);
+    return line(from, bearing, reach).sightFrom(0, mRule.looking);
   }
 
 private:
@@ -207,7 +201,7 @@ std::vector<ChosenMark> chooseMarks(const Place &start, const Place &end, const 
     });
     total[j] = std::numeric_limits<double>::infinity();
     for (size_t k = 0; k < std::min(hops.size(), mostLooks); ++k)
-      if (viewer.look(nodes[hops[k].from].place, nodes[j].place).visible) {
+      if (viewer.sees(nodes[hops[k].from].place, nodes[j].place)) {
         total[j] = hops[k].total;
         before[j] = hops[k].from;
         break;
@@ -231,9 +225,8 @@ std::vector<ChosenMark> chooseMarks(const Place &start, const Place &end, const 
   std::reverse(chain.begin(), chain.end());
   Place from = start;
   for (ChosenMark &mark : chain) {
-    const Ray ray = viewer.look(from, mark.place);
-    mark.from_last = ray.leg;
-    mark.sight_m = ray.sight_m;
+    mark.from_last = geodesicBetween(from, mark.place);
+    mark.sight_m = viewer.sightFrom(from, mark.from_last.departure);
     from = mark.place;
   }
   return chain;
