@@ -104,20 +104,17 @@ public:
       : mRule(rule), mTerrain(terrain), mCover(cover) {}
 
   SightLine line(const Place &from, TrueBearing bearing, Length length) const {
-    std::vector<SightStretch> stretches;
-    if (mCover)
-      for (const CoverPiece &piece : mCover->along(from, bearing, length))
-        stretches.push_back({piece.to_m, piece.extinction.value_or(0)});
     std::optional<Profile> profile;
     if (mTerrain)
       profile = mTerrain->profile(from, bearing, length);
-    return SightLine(std::move(stretches), std::move(profile));
+    return SightLine(coverAlong(from, bearing, length), std::move(profile));
   }
 
   bool sees(const Place &from, const Place &to) const {
     const GeodesicLeg leg = geodesicBetween(from, to);
-    const double depth = -std::log(line(from, leg.departure, leg.length).visibility(0, leg.length.metres()));
-    return depth <= -std::log(mRule.looking.clear_probability) * mRule.spacing.sight_share + 1e-9 &&
+    const double farthest = leg.length.metres() / mRule.spacing.sight_share; // that a sight distance needs to be
+    const double sight = SightLine(coverAlong(from, leg.departure, Length::metres(farthest))).sightFrom(0, mRule.looking);
+    return sight >= farthest * (1 - 1e-9) &&
            (!mTerrain || groundLetsSee(mTerrain->profile(from, to, leg.length), mRule.looking.eye_height,
                                        mRule.looking.mark_height));
   }
@@ -129,6 +126,14 @@ public:
   }
 
 private:
+  std::vector<SightStretch> coverAlong(const Place &from, TrueBearing bearing, Length length) const {
+    std::vector<SightStretch> stretches;
+    if (mCover)
+      for (const CoverPiece &piece : mCover->along(from, bearing, length))
+        stretches.push_back({piece.to_m, piece.extinction.value_or(0)});
+    return stretches;
+  }
+
   const ChoiceRule &mRule;
   Terrain *mTerrain;
   CoverSource *mCover;

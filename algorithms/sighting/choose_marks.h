@@ -71,8 +71,8 @@ constexpr Length standingError = Length::metres(0.5);
  * the least expected miss: the least sum over the hops of (length * sighting error)^2 + standing error^2. Where no
  * candidate serves, marks are set on the line by the spacing rule; as few of them as can be.
  *
- * A hop is no longer than the most spacing, and than the rule's share of the optical depth at which marks are no longer
- * clear; hops under the least spacing are used at the leg's end only. It is the shortest path in the graph of the
+ * A hop is no longer than the most spacing and than the rule's share of the sight distance in its direction, and the
+ * ground lets the eye see its mark; hops under the least spacing are used at the leg's end only. It is the shortest path in the graph of the
  * candidates that see each other. All hops lead onward, so the graph has no circles and its places are settled in one
  * pass; we do so ourselves, since a graph library asks for all edges beforehand and an edge costs a look through the
  * cover. At most 64 of the hops to a place are looked at.
