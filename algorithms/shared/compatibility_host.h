@@ -13,6 +13,7 @@
 #include <qgsprocessingparameters.h>
 #include <qgsprocessingutils.h>
 #include <qgsrasterfilewriter.h>
+#include <qgsrasterinterface.h>
 #include <qgswkbtypes.h>
 
 namespace brushline::host {
@@ -77,6 +78,12 @@ inline QgsField field(const QString &name, FieldType type) {
 }
 
 constexpr auto float32 = Qgis::DataType::Float32;
+
+#if _QGIS_VERSION_INT >= 33000
+constexpr auto fixedSize = Qgis::RasterInterfaceCapability::Size;
+#else
+constexpr auto fixedSize = QgsRasterInterface::Size;
+#endif
 
 inline void setCreationOptions(QgsRasterFileWriter &writer, const QStringList &options) {
 #if _QGIS_VERSION_INT >= 34400

@@ -59,7 +59,7 @@ std::optional<RasterInput> RasterInput::read(const ParameterReader &reader, cons
     fail(Text::tr("cannot be read."));
   // The host's file provider opens its clones when they are first asked, and calls them invalid until then.
   std::shared_ptr<QgsRasterDataProvider> provider(layer->dataProvider()->clone());
-  if (!(provider->capabilities() & QgsRasterInterface::Size) || provider->xSize() < 1 || provider->ySize() < 1)
+  if (!(provider->capabilities() & host::fixedSize) || provider->xSize() < 1 || provider->ySize() < 1)
     fail(Text::tr("has no cells of fixed size. Save it as a file first."));
   const int band =
       !bandKey.isEmpty() && reader.given(bandKey)

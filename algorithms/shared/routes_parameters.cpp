@@ -347,7 +347,7 @@ bool RouteSource::nextLine(RouteInput &route) {
     }
     const QgsAbstractGeometry *geometry = feature.geometry().constGet();
     std::unique_ptr<QgsAbstractGeometry> straight;
-    if (geometry->hasCurvedSegments()) {
+    if (QgsWkbTypes::isCurvedType(geometry->wkbType())) { // also one whose pieces are all straight
       straight.reset(geometry->segmentize());
       geometry = straight.get();
     }

@@ -80,10 +80,10 @@ struct CoverMap::Index {
       double before = side(points[chain.first]);
       for (size_t i = chain.first + 1; i <= chain.last; ++i) {
         const double here = side(points[i]);
-        // A point on the line counts to its right, always; so each ring is crossed an even number of times.
-        if ((before > 0) != (here > 0)) {
+        // A point on the line counts to its left, always; so each ring is crossed an even number of times.
+        if ((before >= 0) != (here >= 0)) {
           // From the left to the right point, whichever way the edge runs: neighbours get the very same crossing.
-          const bool leftFirst = before > 0;
+          const bool leftFirst = before >= 0;
           const MapPoint &left = points[leftFirst ? i - 1 : i], &right = points[leftFirst ? i : i - 1];
           const double leftSide = leftFirst ? before : here, rightSide = leftFirst ? here : before;
           const double share = leftSide / (leftSide - rightSide);

@@ -36,8 +36,8 @@
       <text-style fieldName="&quot;mark&quot; || ': ' || &quot;paces&quot;" isExpression="1" fontSize="7" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255" multilineHeight="1">
         <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
       </text-style>
-      <placement placement="6" dist="0.6" distUnits="MM" priority="4"/>
-      <rendering scaleVisibility="1" scaleMin="8000" scaleMax="0" obstacle="1"/>
+      <placement placement="0" dist="1.2" distUnits="MM" priority="4"/>
+      <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="8000" obstacle="0"/>
     </settings>
   </labeling>
   <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, leg [% "leg" %], mark [% "mark" %]: [% "paces" %] paces</mapTip>

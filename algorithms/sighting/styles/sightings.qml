@@ -25,7 +25,7 @@
         <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
       </text-style>
       <placement placement="2" placementFlags="2" dist="0.8" distUnits="MM" priority="6"/>
-      <rendering scaleVisibility="1" scaleMin="8000" scaleMax="0" obstacle="1"/>
+      <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="8000" obstacle="0"/>
     </settings>
   </labeling>
   <mapTip>dial &lt;b&gt;[% coalesce("dial_text", '–') %]&lt;/b&gt;, [% "paces" %] paces</mapTip>

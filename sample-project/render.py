@@ -1,0 +1,190 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-2.0-or-later
+"""Draw the pictures of the sample's legs: legs.png and practice-loop.png.
+
+Needs an installed Brushline (run.sh lays one into build/prefix) and PyQGIS 3.22
+or newer; no screen. The day is fixed, so that the same pictures come each time.
+"""
+import argparse
+import os
+import sys
+
+os.environ["QT_QPA_PLATFORM"] = "offscreen"
+os.environ["GDAL_PAM_ENABLED"] = "NO"      # no .aux.xml beside the terrain
+
+from osgeo import gdal                      # noqa: E402
+from qgis.PyQt.QtCore import QBuffer, QByteArray, QPointF, QRectF, QSize, Qt   # noqa: E402
+from qgis.PyQt.QtGui import QColor, QFont, QImage, QPainter, QPen  # noqa: E402
+from qgis.core import (                                         # noqa: E402
+    QgsApplication, QgsLabelingEngineSettings, QgsMapRendererCustomPainterJob, QgsMapSettings,
+    QgsPalLayerSettings, QgsProcessingContext, QgsProcessingFeedback, QgsProject, QgsRectangle,
+    QgsVectorLayer, QgsVectorLayerSimpleLabeling)
+
+HERE = os.path.dirname(os.path.abspath(__file__))
+ROOT = os.path.dirname(HERE)
+DAY = "2026-06-20"
+WALKER = "Ressa (leader)"
+# file, route, size in pixels, dots to the inch, metres round the route (left, bottom, right, top), marks and drift too
+PICTURES = [
+    ("legs.png", "Camp to stand", QSize(1600, 1000), 135, (110, 250, 110, 250), False),
+    ("practice-loop.png", "Practice loop", QSize(1200, 900), 135, (60, 60, 60, 60), False),
+    ("marks.png", "Camp to stand", QSize(1600, 800), 135, (-400, -120, -520, -120), True),
+]
+
+
+class Feedback(QgsProcessingFeedback):
+    def reportError(self, error, fatalError=False):
+        sys.exit("annotatelegs: " + error)
+
+
+def provider(prefix):
+    """Register Brushline through its own loader; the returned object keeps it there."""
+    sys.path.insert(0, os.path.join(prefix, "share", "qgis", "python", "plugins"))
+    import brushline
+    loader = brushline.classFactory(None)
+    loader.initProcessing()
+    if not loader.registered:
+        sys.exit("Brushline is not installed under %s; run sample-project/run.sh first." % prefix)
+    return loader
+
+
+def layer(name, subset=""):
+    source = "%s|layername=%s" % (os.path.join(HERE, "sample.gpkg"), name)
+    if subset:
+        source += "|subset=" + subset
+    found = QgsVectorLayer(source, name, "ogr")
+    if not found.isValid():
+        sys.exit("cannot read %s; run make_sample.py first" % source)
+    return found
+
+
+def legs_of(route, with_marks):
+    """The legs of one route for one walker, and their marks and drift when asked for, each in the plugin's own style."""
+    project = QgsProject.instance()
+    given = {"INPUT": layer("routes", "route = '%s'" % route), "POINTS": layer("points"),
+             "COVER": layer("cover"), "WALKERS": layer("walkers", "walker = '%s'" % WALKER)}
+    for each in given.values():
+        project.addMapLayer(each, False)
+    context = QgsProcessingContext()
+    context.setProject(project)
+    parameters = {key: value.id() for key, value in given.items()}
+    parameters.update(ROUTE_FIELD="route", COVER_CLASS="class",
+                      DEM=os.path.join(HERE, "terrain.tif"), DATE=DAY, OUTPUT="memory:")
+    wanted = {"OUTPUT": "legs"}
+    if with_marks:
+        parameters.update(MARKS="memory:", DRIFT="memory:")
+        wanted = {"MARKS": "marks", "OUTPUT": "legs", "DRIFT": "drift"}
+    algorithm = QgsApplication.processingRegistry().algorithmById("brushline:annotatelegs")
+    result, ok = algorithm.create().run(parameters, context, Feedback())
+    if not ok:
+        sys.exit("annotatelegs did not run")
+    layers = []
+    for key, style in wanted.items():
+        made = context.takeResultLayer(result[key])
+        message, ok = made.loadNamedStyle(os.path.join(ROOT, "algorithms", "legs", "styles", style + ".qml"))
+        if not ok:
+            sys.exit("%s.qml: %s" % (style, message))
+        project.addMapLayer(made, False)
+        layers.append(made)
+    return layers
+
+
+def scale_bar(painter, settings):
+    """100 m of map in the lower right corner."""
+    pixels = 100 / settings.mapUnitsPerPixel()
+    size = settings.outputSize()
+    painter.setFont(QFont("Sans Serif", 9))
+    box = QRectF(size.width() - pixels - 44, size.height() - 56, pixels + 30, 42)
+    painter.fillRect(box, QColor(255, 255, 255, 225))
+    left, y = box.left() + 15, box.bottom() - 11
+    painter.setPen(QPen(Qt.black, 2.5))
+    painter.drawLine(QPointF(left, y), QPointF(left + pixels, y))
+    for x in (left, left + pixels):
+        painter.drawLine(QPointF(x, y - 6), QPointF(x, y))
+    painter.drawText(QRectF(left, box.top() + 1, pixels, 24), Qt.AlignCenter, "100 m")
+
+
+def save(image, path):
+    """Write a PNG of 256 colours picked from the picture: plenty for a map, at a third of the size."""
+    plain = "/vsimem/plain.png"
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QBuffer.WriteOnly)
+    image.save(buffer, "PNG")
+    gdal.FileFromMemBuffer(plain, bytes(data))
+    picture = gdal.Open(plain)
+    table = gdal.ColorTable()
+    gdal.ComputeMedianCutPCT(picture.GetRasterBand(1), picture.GetRasterBand(2),
+                             picture.GetRasterBand(3), 256, table)
+    colours = [QColor(*table.GetColorEntry(i)).rgb() for i in range(table.GetCount())]
+    picture = None
+    gdal.Unlink(plain)
+    image = image.convertToFormat(QImage.Format_Indexed8, colours, Qt.ThresholdDither)
+    if not image.save(path, "PNG", 0):
+        sys.exit("cannot write " + path)
+
+
+def draw(path, layers, size, dpi, margins):
+    project = QgsProject.instance()
+    shown = [node.layer() for node in project.layerTreeRoot().findLayers()
+             if node.isVisible() and node.layer() and node.layer().isSpatial()]
+    planned = [each for each in shown if each.name() == "Planned routes"]
+    over = [each for each in shown if each.name() == "Points"]
+    under = [each for each in shown if each not in planned + over]
+    for each in over:    # round the point, wherever the legs' labels leave room
+        names = each.labeling().settings()
+        names.placement = QgsPalLayerSettings.AroundPoint
+        each.setLabeling(QgsVectorLayerSimpleLabeling(names))
+
+    settings = QgsMapSettings()
+    settings.setLayers(over + layers + under)
+    settings.setDestinationCrs(project.crs())
+    settings.setOutputSize(size)
+    settings.setOutputDpi(dpi)
+    settings.setBackgroundColor(QColor("white"))
+    for flag in (QgsMapSettings.Antialiasing, QgsMapSettings.UseAdvancedEffects):
+        settings.setFlag(flag)
+    engine = settings.labelingEngineSettings()
+    engine.setFlag(QgsLabelingEngineSettings.UsePartialCandidates, False)
+    settings.setLabelingEngineSettings(engine)
+    box = next(each for each in layers if each.fields().indexOf("dist_m") >= 0).extent()
+    left, bottom, right, top = margins
+    settings.setExtent(QgsRectangle(box.xMinimum() - left, box.yMinimum() - bottom,
+                                    box.xMaximum() + right, box.yMaximum() + top))
+
+    image = QImage(size, QImage.Format_RGB32)
+    image.setDotsPerMeterX(round(dpi / 0.0254))
+    image.setDotsPerMeterY(round(dpi / 0.0254))
+    image.fill(Qt.white)
+    painter = QPainter(image)
+    job = QgsMapRendererCustomPainterJob(settings, painter)
+    job.renderSynchronously()
+    scale_bar(painter, settings)
+    painter.end()
+    save(image, path)
+    print("%s  1:%d  %d kB" % (path, round(settings.scale()), os.path.getsize(path) // 1000))
+
+
+def main():
+    ap = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    ap.add_argument("--prefix", default=os.path.join(ROOT, "build", "prefix"),
+                    help="where Brushline is installed")
+    ap.add_argument("--out", default=os.path.join(HERE, "pictures"), help="folder for the pictures")
+    given = ap.parse_args()
+    os.makedirs(given.out, exist_ok=True)
+
+    gdal.UseExceptions()
+    app = QgsApplication([], False)
+    app.initQgis()
+    loader = provider(os.path.abspath(given.prefix))
+    if not QgsProject.instance().read(os.path.join(HERE, "sample.qgz")):
+        sys.exit("cannot read sample.qgz; run make_project.py first")
+    for name, route, size, dpi, margins, with_marks in PICTURES:
+        draw(os.path.join(given.out, name), legs_of(route, with_marks), size, dpi, margins)
+    QgsProject.instance().clear()
+    loader.unload()
+    app.exitQgis()
+
+
+if __name__ == "__main__":
+    main()

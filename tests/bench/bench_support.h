@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "support/random.h"
+
+#include <QString>
+#include <QVariantMap>
+#include <qgsapplication.h>
+#include <qgscoordinatereferencesystem.h>
+
+#include <functional>
+#include <memory>
+#include <vector>
+
+class QgsLineString;
+class QTemporaryDir;
+
+namespace brushline::bench {
+
+//! The host without windows, on a settings folder of its own, with its native algorithms and ours.
+class Host {
+public:
+  Host(int &argc, char **argv);
+  ~Host();
+
+  //! A path in a folder that is deleted in the end.
+  QString path(const QString &file) const;
+
+private:
+  std::unique_ptr<QTemporaryDir> mFolder;
+  std::unique_ptr<QgsApplication> mApplication;
+};
+
+//! EPSG:32621.
+QgsCoordinateReferenceSystem crs();
+
+//! The square of 20 km that all routes stay in.
+constexpr double westEdge = 490000, northEdge = 5210000, side = 20000;
+
+//! Routes of 100 legs of 80 to 120 m, each leg turned by up to 60 degrees from the one before; always the same.
+class RandomRoutes {
+public:
+  //! A new line of 101 vertices.
+  QgsLineString *next();
+
+private:
+  test::Random mRandom{20260615};
+};
+
+//! Writes that many routes, named by the field route, to a FlatGeobuf.
+void writeRoutes(const QString &path, long count);
+
+//! Runs an algorithm; throws when it fails.
+QVariantMap run(const QString &algorithm, const QVariantMap &parameters);
+
+//! Deletes a file and returns its path.
+QString fresh(const QString &path);
+
+//! The median of each job's seconds. The jobs run in turn, repeatedly, so that a change of the machine's pace meets
+//! all.
+std::vector<double> medianSeconds(const std::vector<std::function<void()>> &jobs, int repeat);
+
+//! What took how long, and how long the thing beside it took.
+struct Comparison {
+  const char *name;
+  double seconds;
+  double seconds_beside;
+  double limit; //!< of seconds / seconds_beside
+};
+
+//! Prints a line: name, seconds, ratio, limit, and "ok" or "over".
+void print(const Comparison &comparison);
+
+//! Does a program's work; the exit code. 1, and the reason on the error stream, when it failed.
+int guarded(const std::function<void()> &work);
+
+} // namespace brushline::bench

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/grid_north.h"
+
+#include "support/check_values.h"
+#include "support/near.h"
+#include "support/random.h"
+
+#include <proj.h>
+
+#include <memory>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+using namespace brushline;
+using namespace brushline::test;
+
+class GridNorthTest : public QObject {
+  Q_OBJECT
+private slots:
+  void checkValues();
+  void againstProjFactors_data();
+  void againstProjFactors();
+  void otherMeridianAndUnit();
+  void anyTurnOfLongitude();
+  void poles();
+  void outOfReach();
+  void notProjected_data();
+  void notProjected();
+  void wrapped_data();
+  void wrapped();
+  void moved();
+  void standardGrid_data();
+  void standardGrid();
+};
+
+namespace {
+Place place(double latitude, double longitude) { return {Angle::degrees(latitude), Angle::degrees(longitude)}; }
+} // namespace
+
+void GridNorthTest::checkValues() {
+  const CheckValues values("shared/data/grid_convergence.csv");
+  std::set<std::string> systems;
+  for (const CheckRow &row : values.rows()) {
+    const GridNorth grid(row.text("crs"));
+    const double convergence = grid.at(place(row.number("lat_deg"), row.number("lon_deg"))).east.degrees();
+    VERIFY_NEAR(turnBetween(convergence, row.number("convergence_deg")), 0, values.tolerance("convergence_deg"),
+                "line " + std::to_string(row.line()));
+    systems.insert(row.text("crs"));
+  }
+  // The polar ones name northing before easting.
+  QVERIFY(systems.count("EPSG:32661") && systems.count("EPSG:32761"));
+}
+
+void GridNorthTest::againstProjFactors_data() {
+  QTest::addColumn<QString>("crs");
+  QTest::addColumn<double>("south");
+  QTest::addColumn<double>("north");
+  QTest::addColumn<double>("west");
+  QTest::addColumn<double>("east");
+  QTest::newRow("UTM 21 north") << "EPSG:32621" << 0.0 << 84.0 << -62.0 << -52.0;
+  QTest::newRow("UTM 19 south") << "EPSG:32719" << -80.0 << 0.0 << -74.0 << -64.0;
+  QTest::newRow("Great Britain") << "EPSG:27700" << 49.8 << 61.0 << -8.0 << 2.0;
+  QTest::newRow("France, conic") << "EPSG:2154" << 41.0 << 51.5 << -9.0 << 10.0;
+  QTest::newRow("web map") << "EPSG:3857" << -80.0 << 80.0 << -180.0 << 180.0;
+  QTest::newRow("Arctic") << "EPSG:3413" << 60.0 << 89.9 << -180.0 << 180.0;
+}
+
+// PROJ's own factors on the coordinate system, which are slow: a few random places each.
+void GridNorthTest::againstProjFactors() {
+  QFETCH(QString, crs);
+  QFETCH(double, south);
+  QFETCH(double, north);
+  QFETCH(double, west);
+  QFETCH(double, east);
+  const std::unique_ptr<PJ_CONTEXT, decltype(&proj_context_destroy)> context(proj_context_create(),
+                                                                             proj_context_destroy);
+  const std::unique_ptr<PJ, decltype(&proj_destroy)> system(proj_create(context.get(), crs.toUtf8().constData()),
+                                                            proj_destroy);
+  QVERIFY(system);
+  const GridNorth grid(crs.toStdString());
+  Random random(60);
+  for (int i = 0; i < 15; ++i) {
+    const Place p = place(random.between(south, north), random.between(west, east));
+    const PJ_FACTORS factors =
+        proj_factors(system.get(), proj_coord(p.longitude.radians(), p.latitude.radians(), 0, 0));
+    QCOMPARE(proj_errno(system.get()), 0);
+    const double expected = Angle::radians(factors.meridian_convergence).degrees();
+    VERIFY_NEAR(turnBetween(grid.at(p).east.degrees(), expected), 0, 1e-7,
+                std::to_string(p.latitude.degrees()) + " " + std::to_string(p.longitude.degrees()));
+  }
+}
+
+// France's old conic grid counts gon from Paris. The convergence of a conic with one standard parallel is
+// sin(52 gon) (longitude - 2.5969213 gon from Greenwich), exactly; computed. The definition: EPSG, from memory.
+void GridNorthTest::otherMeridianAndUnit() {
+  const GridNorth grid("EPSG:27572");
+  const double paris = 2.5969213 * 0.9;
+  const double cone = std::sin(Angle::degrees(52 * 0.9).radians());
+  for (const Place &p : {place(47, 5), place(47, paris), place(45.5, -1), place(48.5, 7.5)})
+    VERIFY_NEAR(grid.at(p).east.degrees(), cone * (p.longitude.degrees() - paris), 1e-7,
+                std::to_string(p.longitude.degrees()));
+}
+
+void GridNorthTest::anyTurnOfLongitude() {
+  const GridNorth grid("EPSG:32601");
+  const double convergence = grid.at(place(52, -179.5)).east.degrees();
+  VERIFY_NEAR(grid.at(place(52, 180.5)).east.degrees(), convergence, 1e-7, "180.5");
+  VERIFY_NEAR(grid.at(place(52, -539.5)).east.degrees(), convergence, 1e-7, "-539.5");
+  VERIFY_NEAR(grid.at(place(52, 180)).east.degrees(), grid.at(place(52, -180)).east.degrees(), 1e-7, "180");
+}
+
+// At a pole, that of the given longitude: for the polar grid the longitude itself, by its definition.
+void GridNorthTest::poles() {
+  const GridNorth north("EPSG:32661"), south("EPSG:32761");
+  for (double longitude : {0.0, 33.0, -120.0, 179.0}) {
+    VERIFY_NEAR(turnBetween(north.at(place(90, longitude)).east.degrees(), longitude), 0, 1e-6, "north");
+    VERIFY_NEAR(turnBetween(south.at(place(-90, longitude)).east.degrees(), -longitude), 0, 1e-6, "south");
+  }
+  // Transverse Mercator too: longitude less the central meridian.
+  VERIFY_NEAR(GridNorth("EPSG:32632").at(place(90, 12)).east.degrees(), 3, 1e-6, "UTM");
+}
+
+// A quarter of the Earth from its meridian, the transverse Mercator projection has no end.
+void GridNorthTest::outOfReach() {
+  const GridNorth grid("EPSG:32632");
+  QVERIFY(std::isnan(grid.at(place(0, 99)).east.degrees()));
+  QVERIFY(std::isfinite(grid.at(place(47, 9)).east.degrees())); // and the next answer is whole again
+}
+
+void GridNorthTest::notProjected_data() {
+  QTest::addColumn<QString>("crs");
+  for (const char *crs : {"EPSG:4326", "EPSG:4979", "EPSG:4978", "EPSG:5773", "EPSG:9518", "EPSG:999999", "", "garbage",
+                          "+proj=utm +zone=32", "+proj=longlat +datum=WGS84 +type=crs"})
+    QTest::newRow(*crs ? crs : "nothing") << QString::fromLatin1(crs);
+}
+
+void GridNorthTest::notProjected() {
+  QFETCH(QString, crs);
+  bool refused = false;
+  try {
+    const GridNorth grid(crs.toStdString());
+  } catch (const std::invalid_argument &error) {
+    refused = QString::fromUtf8(error.what()).contains(crs);
+  }
+  QVERIFY(refused);
+}
+
+// Compound and bound systems hold a projected one, and give its answer.
+void GridNorthTest::wrapped_data() {
+  QTest::addColumn<QString>("crs");
+  QTest::addColumn<QString>("inner");
+  QTest::newRow("compound") << "EPSG:7415"
+                            << "EPSG:28992";
+  QTest::newRow("compound by parts") << "EPSG:32632+5773"
+                                     << "EPSG:32632";
+  QTest::newRow("bound") << "+proj=tmerc +lon_0=9 +ellps=bessel +towgs84=598,73,418,0,0,0,0 +type=crs"
+                         << "+proj=tmerc +lon_0=9 +ellps=bessel +type=crs";
+  QTest::newRow("bound in a compound")
+      << "+proj=tmerc +lon_0=9 +ellps=bessel +towgs84=598,73,418,0,0,0,0 +vunits=m +type=crs"
+      << "+proj=tmerc +lon_0=9 +ellps=bessel +type=crs";
+}
+
+void GridNorthTest::wrapped() {
+  QFETCH(QString, crs);
+  QFETCH(QString, inner);
+  const GridNorth outer(crs.toStdString()), plain(inner.toStdString());
+  for (const Place &p : {place(52, 5), place(51, 7.5), place(47, 11)}) {
+    QVERIFY(outer.at(p).east.degrees() == plain.at(p).east.degrees());
+    QVERIFY(std::abs(plain.at(p).east.degrees()) > 0.1);
+  }
+}
+
+void GridNorthTest::moved() {
+  GridNorth first("EPSG:32632");
+  const double convergence = first.at(place(47.5, 8)).east.degrees();
+  GridNorth second(std::move(first));
+  QVERIFY(second.at(place(47.5, 8)).east.degrees() == convergence);
+  first = GridNorth("EPSG:32633");
+  QVERIFY(first.at(place(47.5, 8)).east.degrees() < convergence);
+}
+
+// The zones of UTM and UPS: DMA TM 8358.2, from memory.
+void GridNorthTest::standardGrid_data() {
+  QTest::addColumn<double>("latitude");
+  QTest::addColumn<double>("longitude");
+  QTest::addColumn<QString>("crs");
+  const auto row = [](const char *name, double latitude, double longitude, const char *crs) {
+    QTest::newRow(name) << latitude << longitude << QString::fromLatin1(crs);
+  };
+  row("Alps", 47, 8, "EPSG:32632");
+  row("the zone's western edge is its own", 47, 6, "EPSG:32632");
+  row("just west of it", 47, 5.999999, "EPSG:32631");
+  row("equator is north", 0, 10, "EPSG:32632");
+  row("south", -33.9, 18.4, "EPSG:32734");
+  row("just south of the equator", -1e-9, 10, "EPSG:32732");
+  row("west coast of Norway", 60.4, 5.3, "EPSG:32632");
+  row("Norway 32V, western edge", 60, 3, "EPSG:32632");
+  row("west of 32V", 60, 2.999999, "EPSG:32631");
+  row("south of 32V", 55.999999, 5, "EPSG:32631");
+  row("32V, southern edge", 56, 5, "EPSG:32632");
+  row("north of 32V", 64, 5, "EPSG:32631");
+  row("Svalbard 31", 78, 8.999999, "EPSG:32631");
+  row("Svalbard 33", 78, 9, "EPSG:32633");
+  row("Svalbard 33, eastern part", 78, 20.999999, "EPSG:32633");
+  row("Svalbard 35", 78, 21, "EPSG:32635");
+  row("Svalbard 37", 78, 33, "EPSG:32637");
+  row("Svalbard 37, eastern part", 78, 41.999999, "EPSG:32637");
+  row("east of Svalbard", 78, 42, "EPSG:32638");
+  row("south of Svalbard", 71.999999, 10, "EPSG:32632");
+  row("83.9 north", 83.9, 10, "EPSG:32633");
+  row("from 84 north", 84, 10, "EPSG:32661");
+  row("north pole", 90, 0, "EPSG:32661");
+  row("80 south", -80, 10, "EPSG:32732");
+  row("beyond 80 south", -80.000001, 10, "EPSG:32761");
+  row("south pole", -90, 0, "EPSG:32761");
+  row("antimeridian", 52, 180, "EPSG:32601");
+  row("antimeridian from the west", 52, -180, "EPSG:32601");
+  row("just west of it", 52, 179.999999, "EPSG:32660");
+  row("another turn", -45, 540, "EPSG:32701");
+}
+
+void GridNorthTest::standardGrid() {
+  QFETCH(double, latitude);
+  QFETCH(double, longitude);
+  QFETCH(QString, crs);
+  QCOMPARE(QString::fromStdString(brushline::standardGrid(place(latitude, longitude))), crs);
+  const GridNorth grid(crs.toStdString()); // and it exists
+  QVERIFY(std::isfinite(grid.at(place(latitude, longitude)).east.degrees()));
+}
+
+QTEST_APPLESS_MAIN(GridNorthTest)
+#include "grid_north_test.moc"

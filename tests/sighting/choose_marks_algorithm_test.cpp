@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "support/host_fixture.h"
+
+#include <cmath>
+
+using namespace brushline::test;
+
+namespace {
+const QString id = QStringLiteral("brushline:choosemarks");
+const QString crs = QStringLiteral("EPSG:32621");
+
+Layer route() {
+  return layer(QStringLiteral("routes"), QStringLiteral("LineString"), crs, {field("route", FieldType::Text)},
+               {{wkt(QStringLiteral("LINESTRING(600000 5400000,600100 5400000,600100 5400060)")), {"north loop"}}});
+}
+
+Layer trees(const std::vector<std::pair<QString, QString>> &nameAndPoint, const QString &system = crs) {
+  std::vector<Row> rows;
+  for (const auto &[name, point] : nameAndPoint)
+    rows.push_back({wkt(point), {name.isEmpty() ? QVariant() : QVariant(name)}});
+  return layer(QStringLiteral("trees"), QStringLiteral("Point"), system, {field("name", FieldType::Text)}, rows);
+}
+
+Layer thicket() {
+  return layer(QStringLiteral("cover"), QStringLiteral("Polygon"), crs, {field("class", FieldType::Text)},
+               {{wkt(QStringLiteral("POLYGON((600040 5399900,600060 5399900,600060 5400200,600040 5400200,600040 5399900))")),
+                 {"thicket"}}});
+}
+} // namespace
+
+class ChooseMarksAlgorithmTest : public QObject {
+  Q_OBJECT
+private slots:
+  void chainWithSightingsAndGaps() {
+    const Layer routes = route(), cover = thicket();
+    const Layer candidates = trees({{"lone pine", "POINT(600030 5400004)"},
+                                    {"stump", "POINT(600080 5399996)"},
+                                    {"far boulder", "POINT(600080 5400040)"},
+                                    {QString(), "POINT(600101 5400030)"}});
+    const Outcome outcome = run(id, {{"INPUT", value(routes)},
+                                     {"ROUTE_FIELD", "route"},
+                                     {"CANDIDATES", value(candidates)},
+                                     {"MAX_OFFSET", 10},
+                                     {"COVER", value(cover)},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", "memory:"},
+                                     {"SIGHTINGS", "memory:"},
+                                     {"GAPS", "memory:"}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    const auto &marks = outcome.rows();
+    for (const char *name : {"route", "leg", "walker", "mark", "name", "at_m", "paces", "sight_m", "offset_m"})
+      QVERIFY2(outcome.output().fields.lookupField(QString::fromLatin1(name)) >= 0, name);
+    QCOMPARE(marks.front().text("name"), QStringLiteral("lone pine"));
+    QVERIFY(std::abs(marks.front().number("at_m") - 30) < 0.1);
+    QVERIFY(std::abs(marks.front().number("offset_m") + 4) < 0.1); // 4 m to the left of a leg that runs east
+    int leg = 0, mark = 0, spaced = 0;
+    double paces = 0;
+    for (const OutputRow &row : marks) {
+      if (row.number("leg") != leg) {
+        leg = int(row.number("leg"));
+        mark = 0;
+        paces = 0;
+      }
+      QCOMPARE(int(row.number("mark")), ++mark);
+      QVERIFY(row.number("paces") > paces);
+      paces = row.number("paces");
+      spaced += row.number("candidate") == 0;
+      QVERIFY(row.text("name") != QStringLiteral("far boulder"));
+      QCOMPARE(row.text("route"), QStringLiteral("north loop"));
+    }
+    QCOMPARE(leg, 2);
+    QVERIFY(spaced > 4); // through 20 m of thicket, and the two ends
+
+    const auto &sightings = outcome.rows("SIGHTINGS");
+    QCOMPARE(sightings.size(), marks.size());
+    double metres = 0;
+    for (size_t i = 0; i < sightings.size(); ++i) {
+      QCOMPARE(sightings[i].number("mark"), marks[i].number("mark"));
+      QVERIFY(std::abs(sightings[i].geometry.length() - sightings[i].number("dist_m")) < 0.1);
+      metres += sightings[i].number("dist_m");
+      QVERIFY(std::remainder(sightings[i].number("dial"), 2) == 0);
+    }
+    QVERIFY(metres > 160 && metres < 185);
+    // East from the start and a little to the left of it; declination there about 17 west: the leg's dial is near 107.
+    QVERIFY(sightings.front().number("true_brg") < 91.5 && sightings.front().number("true_brg") > 80);
+    QVERIFY(std::abs(sightings.front().number("mag_brg") - sightings.front().number("true_brg") - 17) < 1);
+
+    const auto &gaps = outcome.rows("GAPS");
+    QCOMPARE(gaps.size(), size_t(1));
+    QVERIFY(gaps.front().number("from_m") >= 29 && gaps.front().number("to_m") <= 101);
+    QVERIFY(outcome.said().contains(QStringLiteral("gap")));
+  }
+
+  void annotatedLegsAreTakenOnce() {
+    const Layer routes = route();
+    const Layer candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
+    const Layer walkers = table(QStringLiteral("walkers"), {field("walker", FieldType::Text)}, {{"Ann"}, {"Bo"}});
+    const Outcome legs = run(QStringLiteral("brushline:annotatelegs"), {{"INPUT", value(routes)},
+                                                                         {"ROUTE_FIELD", "route"},
+                                                                         {"WALKERS", value(walkers)},
+                                                                         {"DATE", "2026-06-01"},
+                                                                         {"OUTPUT", "memory:"}});
+    QVERIFY2(legs.ok, qPrintable(legs.said()));
+    QCOMPARE(legs.rows().size(), size_t(4));
+    QList<QgsField> fields;
+    for (const QgsField &one : legs.output().fields)
+      fields << one;
+    std::vector<Row> rows;
+    for (const OutputRow &row : legs.rows()) {
+      QVariantList values;
+      for (const QgsField &one : fields)
+        values << row.values.value(one.name());
+      rows.push_back({row.geometry, values});
+    }
+    const Layer annotated = layer(QStringLiteral("legs"), QStringLiteral("LineString"), crs, fields, rows);
+    const Outcome outcome = run(id, {{"INPUT", value(annotated)},
+                                     {"CANDIDATES", value(candidates)},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", "memory:"}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.output().texts("leg"), (QStringList{"1", "1", "2"})); // the pine, the end; the second leg's end
+    QCOMPARE(outcome.rows().front().text("route"), QStringLiteral("north loop"));
+  }
+
+  void refusals() {
+    const Layer routes = route(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
+    const Layer nowhere = trees({{"lone pine", "POINT(600030 5400004)"}}, QString());
+    const std::vector<std::pair<QVariantMap, QStringList>> cases = {
+        {{{"INPUT", value(routes)}, {"OUTPUT", "memory:"}}, {"CANDIDATES"}},
+        {{{"INPUT", value(routes)}, {"CANDIDATES", value(nowhere)}, {"OUTPUT", "memory:"}},
+         {"CANDIDATES", "trees", "coordinate reference system"}},
+        {{{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"MARK_NAME", "nick"}, {"OUTPUT", "memory:"}},
+         {"MARK_NAME", "nick", "name"}},
+        {{{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"MAX_OFFSET", -1}, {"OUTPUT", "memory:"}},
+         {"MAX_OFFSET"}},
+    };
+    for (const auto &[parameters, words] : cases) {
+      const Outcome outcome = run(id, parameters);
+      QVERIFY2(!outcome.ok, qPrintable(words.join(QLatin1Char(' '))));
+      for (const QString &word : words)
+        QVERIFY2(outcome.said().contains(word), qPrintable(word + QStringLiteral(" in: ") + outcome.said()));
+    }
+  }
+
+  void candidatesWithoutPlacesAreCounted() {
+    const Layer routes = route();
+    const Layer candidates = layer(QStringLiteral("trees"), QStringLiteral("Point"), crs, {field("name", FieldType::Text)},
+                                   {{QgsGeometry(), {"ghost"}}, {wkt(QStringLiteral("POINT(600030 5400004)")), {"pine"}}});
+    const Outcome outcome = run(id, {{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"OUTPUT", "memory:"}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY(outcome.warnings.join(QLatin1Char(' ')).contains(QStringLiteral("1 point")));
+    QVERIFY(outcome.output().texts("name").contains(QStringLiteral("pine")));
+  }
+};
+
+BRUSHLINE_HOST_TEST_MAIN(ChooseMarksAlgorithmTest)
+#include "choose_marks_algorithm_test.moc"

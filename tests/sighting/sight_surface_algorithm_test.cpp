@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "support/host_fixture.h"
+
+#include <QDir>
+#include <QFile>
+#include <qgsrasterdataprovider.h>
+#include <qgsrasterlayer.h>
+
+#include <cmath>
+
+using namespace brushline::test;
+
+namespace {
+const QString id = QStringLiteral("brushline:sightsurface");
+const QString crs = QStringLiteral("EPSG:32621");
+
+Layer cover(const std::vector<std::pair<QString, QString>> &classAndPolygon, const QString &system = crs) {
+  std::vector<Row> rows;
+  for (const auto &[name, polygon] : classAndPolygon)
+    rows.push_back({wkt(polygon), {name}});
+  return layer(QStringLiteral("cover"), QStringLiteral("Polygon"), system, {field("class", FieldType::Text)}, rows);
+}
+
+//! The value of a raster file at a place; NaN without data.
+double at(const QString &path, double x, double y) {
+  QgsRasterLayer raster(path, QStringLiteral("sight"), QStringLiteral("gdal"));
+  if (!raster.isValid())
+    qFatal("no raster: %s", qPrintable(path));
+  bool ok = false;
+  const double value = raster.dataProvider()->sample(QgsPointXY(x, y), 1, &ok);
+  return ok ? value : std::nan("");
+}
+
+const QString westPatch = QStringLiteral("POLYGON((600000 5400000,600100 5400000,600100 5400100,600000 5400100,600000 5400000))");
+const QString eastPatch = QStringLiteral("POLYGON((600100 5400000,600200 5400000,600200 5400100,600100 5400100,600100 5400000))");
+} // namespace
+
+class SightSurfaceAlgorithmTest : public QObject {
+  Q_OBJECT
+  QTemporaryDir mFolder;
+  QString file(const char *name) const { return mFolder.filePath(QString::fromLatin1(name)); }
+
+private slots:
+  void classesOfPolygons() {
+    const Layer land = cover({{QStringLiteral("Thicket"), westPatch}, {QStringLiteral("open ground"), eastPatch}});
+    const Outcome outcome = run(id, {{"COVER", value(land)}, {"CELL", 10}, {"OUTPUT", file("a.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QgsRasterLayer raster(file("a.tif"));
+    QCOMPARE(raster.width(), 20);
+    QCOMPARE(raster.height(), 10);
+    QCOMPARE(raster.crs().authid(), crs);
+    QCOMPARE(at(file("a.tif"), 600055, 5400055), 6.0); // the built-in table: regression only
+    QCOMPARE(at(file("a.tif"), 600155, 5400055), 300.0);
+  }
+
+  void clearSightAndSeason() {
+    const Layer land = cover({{QStringLiteral("mixed forest"), westPatch}});
+    const Outcome outcome =
+        run(id, {{"COVER", value(land)}, {"CELL", 10}, {"SEASON", 1}, {"CLEAR_SIGHT", 0.25}, {"OUTPUT", file("b.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    // A quarter is clear at twice the half distance, by the exponential law.
+    QVERIFY(std::abs(at(file("b.tif"), 600055, 5400055) - 2 * 42) < 1e-3);
+  }
+
+  // 500 stems per hectare of 0.25 m: 55.452 m (Poisson stand, computed).
+  void stands() {
+    const QList<QgsField> fields = {field("n", FieldType::Real), field("d", FieldType::Real), field("u", FieldType::Real)};
+    const Layer land = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs, fields,
+                             {{wkt(westPatch), {500, 0.25, QVariant()}}, {wkt(eastPatch), {500, 0.25, 0.05}}});
+    const Outcome outcome = run(id, {{"COVER", value(land)},
+                                     {"STEMS_FIELD", "n"},
+                                     {"DIAMETER_FIELD", "d"},
+                                     {"UNDERSTOREY_FIELD", "u"},
+                                     {"CELL", 5},
+                                     {"OUTPUT", file("c.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY(std::abs(at(file("c.tif"), 600052.5, 5400052.5) - 55.452) < 0.001);
+    QVERIFY(std::abs(at(file("c.tif"), 600152.5, 5400052.5) - std::log(2.0) / 0.0625) < 0.001);
+  }
+
+  void measuredSightsComeFirstThenPolygonsThenCodes() {
+    RasterShape shape;
+    shape.crs = crs;
+    shape.transform = {600000, 10, 0, 5400100, 0, -10};
+    shape.columns = 30;
+    shape.rows = 10;
+    writeRaster(file("codes.tif"), shape, [](double, double, int) { return 10.0; }); // tree cover
+    writeRaster(file("sights.tif"), shape,
+                [](double x, double, int) { return x < 600050 ? 77.0 : x < 600060 ? 0.0 : std::nan(""); });
+    const Layer land = cover({{QStringLiteral("brush"), westPatch}});
+    const QVariantMap common = {{"COVER_RASTER", file("codes.tif")},
+                                {"SIGHT_RASTER", file("sights.tif")},
+                                {"EXTENT", "600000,600300,5400000,5400100 [EPSG:32621]"},
+                                {"CELL", 10}};
+    QVariantMap parameters = common;
+    parameters.insert({{"COVER", value(land)}, {"OUTPUT", file("d.tif")}});
+    const Outcome own = run(id, parameters);
+    QVERIFY2(own.ok, qPrintable(own.said()));
+    QVERIFY(std::abs(at(file("d.tif"), 600045, 5400055) - 77) < 1e-3); // measured
+    QVERIFY(std::abs(at(file("d.tif"), 600055, 5400055) - 12) < 1e-3); // a sight of 0 is no data; brush: regression only
+    QVERIFY(std::isnan(at(file("d.tif"), 600205, 5400055)));           // 10 is none of our own names
+    parameters = common;
+    parameters.insert({{"COVER_LEGEND", 1}, {"OUTPUT", file("e.tif")}});
+    const Outcome codes = run(id, parameters);
+    QVERIFY2(codes.ok, qPrintable(codes.said()));
+    QVERIFY(at(file("e.tif"), 600205, 5400055) > 5);
+  }
+
+  void unknownCoverIsNoData() {
+    const Layer land = cover({{QStringLiteral("heath"), westPatch}});
+    const Outcome outcome = run(id, {{"COVER", value(land)},
+                                     {"EXTENT", "600000,600300,5400000,5400100 [EPSG:32621]"},
+                                     {"CELL", 10},
+                                     {"OUTPUT", file("f.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY(std::isnan(at(file("f.tif"), 600205, 5400055)));
+  }
+
+  void refusals() {
+    const Layer land = cover({{QStringLiteral("heath"), westPatch}});
+    const Layer degrees = cover({{QStringLiteral("heath"), QStringLiteral("POLYGON((0 0,1 0,1 1,0 0))")}},
+                                QStringLiteral("EPSG:4326"));
+    const Layer odd = cover({{QStringLiteral("moon dust"), westPatch}});
+    const Layer minus = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs,
+                              {field("n", FieldType::Real), field("d", FieldType::Real)}, {{wkt(westPatch), {-5, 0.2}}});
+    const QVariant out = file("none.tif");
+    const std::vector<std::pair<QVariantMap, QStringList>> cases = {
+        {{{"OUTPUT", out}}, {"COVER"}},
+        {{{"COVER", value(land)}, {"CELL", 0}, {"OUTPUT", out}}, {"CELL"}},
+        {{{"COVER", value(land)}, {"CLEAR_SIGHT", 1}, {"OUTPUT", out}}, {"CLEAR_SIGHT", "0.99"}},
+        {{{"COVER", value(degrees)}, {"OUTPUT", out}}, {"CELL", "degrees"}},
+        {{{"COVER", value(odd)}, {"OUTPUT", out}}, {"COVER", "moon dust", "COVER_TABLE"}},
+        {{{"COVER", value(minus)}, {"STEMS_FIELD", "n"}, {"DIAMETER_FIELD", "d"}, {"OUTPUT", out}}, {"feature 1", "-5"}},
+        {{{"COVER", value(minus)}, {"STEMS_FIELD", "n"}, {"OUTPUT", out}}, {"DIAMETER_FIELD"}},
+        {{{"COVER", value(land)}, {"CELL", 0.01}, {"EXTENT", "0,900000,0,900000 [EPSG:32621]"}, {"OUTPUT", out}},
+         {"CELL", "cells"}},
+        {{{"COVER", value(land)}, {"OUTPUT", "/proc/none/a.tif"}}, {"OUTPUT"}},
+    };
+    for (const auto &[parameters, words] : cases) {
+      const Outcome outcome = run(id, parameters);
+      QVERIFY2(!outcome.ok, qPrintable(words.join(QLatin1Char(' '))));
+      for (const QString &word : words)
+        QVERIFY2(outcome.said().contains(word), qPrintable(word + QStringLiteral(" in: ") + outcome.said()));
+      QVERIFY(!QFile::exists(out.toString()));
+    }
+    QVERIFY(QDir(mFolder.path()).entryList({QStringLiteral(".*.tif")}, QDir::Files | QDir::Hidden).isEmpty());
+  }
+
+  void cancelLeavesNothing() {
+    const Layer land = cover({{QStringLiteral("heath"), westPatch}});
+    Ear ear;
+    ear.cancel();
+    Surroundings cancelled;
+    cancelled.ear = &ear;
+    run(id, {{"COVER", value(land)}, {"CELL", 0.1}, {"OUTPUT", file("g.tif")}}, cancelled);
+    QVERIFY(!QFile::exists(file("g.tif")));
+  }
+};
+
+BRUSHLINE_HOST_TEST_MAIN(SightSurfaceAlgorithmTest)
+#include "sight_surface_algorithm_test.moc"

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// Reads the sources as text and holds the house to its own rules.
+#include <QDir>
+#include <QDirIterator>
+#include <QFile>
+#include <QFileInfo>
+#include <QRegularExpression>
+#include <QSet>
+#include <QTest>
+
+namespace {
+
+// Each folder may include itself and those before it.
+const QStringList order = {QStringLiteral("quantities"), QStringLiteral("shared"),   QStringLiteral("magnetics"),
+                           QStringLiteral("walking"),    QStringLiteral("sighting"), QStringLiteral("legs"),
+                           QStringLiteral("planning"),   QStringLiteral("records"),  QStringLiteral("handouts")};
+
+const QString source = QStringLiteral(BRUSHLINE_SOURCE_DIR);
+
+QString textOf(const QString &path) {
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly))
+    qFatal("cannot read %s", qPrintable(path));
+  return QString::fromUtf8(file.readAll());
+}
+
+QStringList filesBelow(const QString &folder, const QStringList &patterns) {
+  QStringList files;
+  QDirIterator found(folder, patterns, QDir::Files, QDirIterator::Subdirectories);
+  while (found.hasNext())
+    files << found.next();
+  files.sort();
+  return files;
+}
+
+QStringList algorithmSources() {
+  return filesBelow(source + QStringLiteral("/algorithms"), {QStringLiteral("*.cpp"), QStringLiteral("*.h")});
+}
+
+QString folderOf(const QString &path) { return QFileInfo(path).dir().dirName(); }
+
+// The files that may know the host.
+bool isHostFile(const QString &path) {
+  const QString stem = QFileInfo(path).completeBaseName();
+  return stem.endsWith(QLatin1String("_algorithm")) || stem.endsWith(QLatin1String("_parameters")) ||
+         stem.endsWith(QLatin1String("_host")) || stem == QLatin1String("algorithms");
+}
+
+bool isWrapper(const QString &path) {
+  const QString stem = QFileInfo(path).completeBaseName();
+  return path.endsWith(QLatin1String(".cpp")) && stem.endsWith(QLatin1String("_algorithm")) &&
+         stem != QLatin1String("base_algorithm");
+}
+
+} // namespace
+
+class StructureTest : public QObject {
+  Q_OBJECT
+private slots:
+  void thereAreSources() { QVERIFY(algorithmSources().size() > 20); }
+
+  void dependenciesRunOneWay() {
+    const QRegularExpression include(QStringLiteral("#include \"(\\w+)/"));
+    for (const QString &path : algorithmSources()) {
+      const int own = order.indexOf(folderOf(path));
+      QVERIFY2(own >= 0, qPrintable(path + QStringLiteral(" lies in a folder that the order does not name")));
+      auto found = include.globalMatch(textOf(path));
+      while (found.hasNext()) {
+        const QString folder = found.next().captured(1);
+        const int other = order.indexOf(folder);
+        QVERIFY2(other >= 0 && other <= own, qPrintable(path + QStringLiteral(" includes ") + folder));
+      }
+    }
+  }
+
+  void coreKnowsNoHost() {
+    const QRegularExpression host(QStringLiteral("#include (<(Q|qgs|qgis)|\"\\w+/\\w+_(host|parameters|algorithm)\\.h)"));
+    for (const QString &path : algorithmSources())
+      if (!isHostFile(path))
+        QVERIFY2(!textOf(path).contains(host), qPrintable(path));
+  }
+
+  void everySourceHasItsTest() {
+    for (const QString &path : algorithmSources()) {
+      if (!path.endsWith(QLatin1String(".cpp")) || (isHostFile(path) && !isWrapper(path)))
+        continue;
+      const QString test = source + QStringLiteral("/tests/") + folderOf(path) + QLatin1Char('/') +
+                           QFileInfo(path).completeBaseName() + QStringLiteral("_test.cpp");
+      QVERIFY2(QFile::exists(test), qPrintable(test + QStringLiteral(" is missing")));
+    }
+  }
+
+  void wrappersAreThinAndHelpful() {
+    const QRegularExpression id(QStringLiteral("::name\\(\\) const \\{ return QStringLiteral\\(\"([a-z]+)\"\\); \\}"));
+    QSet<QString> ids;
+    for (const QString &path : algorithmSources()) {
+      if (!isWrapper(path))
+        continue;
+      const QString text = textOf(path);
+      const auto found = id.match(text);
+      QVERIFY2(found.hasMatch(), qPrintable(path + QStringLiteral(" has no plain name()")));
+      const QString name = found.captured(1);
+      QVERIFY2(!ids.contains(name), qPrintable(name + QStringLiteral(" is taken")));
+      ids.insert(name);
+      const QString help = QFileInfo(path).path() + QStringLiteral("/help/") + name + QStringLiteral(".txt");
+      QVERIFY2(QFile::exists(help), qPrintable(help + QStringLiteral(" is missing")));
+      const QString words = textOf(help);
+      QVERIFY2(words.contains(QLatin1String("CAUTION")), qPrintable(help + QStringLiteral(" lacks the cautions")));
+      QVERIFY2(words.contains(QLatin1String("example"), Qt::CaseInsensitive),
+               qPrintable(help + QStringLiteral(" lacks a worked example")));
+      QVERIFY2(text.count(QLatin1Char('\n')) <= 200, qPrintable(path + QStringLiteral(" is too long for a wrapper")));
+    }
+    QVERIFY(!ids.isEmpty());
+  }
+
+  void checkValuesNameTheirSource() {
+    const QStringList files = filesBelow(source + QStringLiteral("/tests"), {QStringLiteral("*.csv")});
+    QVERIFY(files.size() > 10);
+    for (const QString &path : files)
+      QVERIFY2(textOf(path).contains(QRegularExpression(QStringLiteral("(?m)^# source: \\S"))), qPrintable(path));
+  }
+
+  void everyFileNamesItsLicence() {
+    const QStringList patterns = {QStringLiteral("*.cpp"), QStringLiteral("*.h"),   QStringLiteral("*.py"),
+                                  QStringLiteral("*.sh"),  QStringLiteral("*.csv"), QStringLiteral("*.txt"),
+                                  QStringLiteral("*.qrc"), QStringLiteral("*.svg")};
+    int count = 0;
+    for (const QString &folder : {QStringLiteral("algorithms"), QStringLiteral("plugin"), QStringLiteral("tests"),
+                                  QStringLiteral("sample-project")})
+      for (const QString &path : filesBelow(source + QLatin1Char('/') + folder, patterns)) {
+        if (path.contains(QLatin1String("/help/")) || path.contains(QLatin1String("/result/")))
+          continue; // shown to people as it stands; made by a run
+        ++count;
+        QVERIFY2(textOf(path).left(400).contains(QLatin1String("SPDX-License-Identifier: GPL-2.0-or-later")),
+                 qPrintable(path));
+      }
+    QVERIFY(count > 40);
+  }
+};
+
+QTEST_GUILESS_MAIN(StructureTest)
+#include "structure_test.moc"
