@@ -95,9 +95,10 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mSettings.cover_table = mCover.table.get();
   mSettings.keep_marks = LegWriter::wantsMarks(reader);
   const auto terrain = terrain_parameters::read(reader);
-  for (size_t i = 0; i < threads(); ++i)
-    mAnnotators.push_back(
-        std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain), mCover.source()));
+  const size_t count = threads();
+  for (size_t i = 0; i < count; ++i)
+    mAnnotators.push_back(std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain, count),
+                                                         mCover.source(count)));
 }
 
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {

@@ -70,6 +70,7 @@ private:
 FieldCoefficients parseCoefficients(const std::string &text) {
   FieldCoefficients result;
   std::set<std::pair<int, int>> seen;
+  std::set<std::string> keys;
   std::istringstream lines(text);
   std::string line;
   for (int number = 1; std::getline(lines, line); ++number) {
@@ -81,9 +82,12 @@ FieldCoefficients parseCoefficients(const std::string &text) {
       continue;
     if (std::isalpha(static_cast<unsigned char>(first[0]))) {
       const auto read = [&](double &value) {
-        if (!(words >> value) || !std::isfinite(value))
-          failLine(number, line, "a number is expected after the key");
+        std::string rest;
+        if (!(words >> value) || !std::isfinite(value) || (words >> rest))
+          failLine(number, line, "one number is expected after the key");
       };
+      if (!keys.insert(first).second)
+        failLine(number, line, "this key stands twice");
       if (first == "name") {
         words >> result.name;
       } else if (first == "epoch") {

@@ -18,7 +18,7 @@ public:
   /**
    * The decimal year of the start of a day.
    *
-   * \param date a day of the Gregorian calendar.
+   * \param date a day of the Gregorian calendar; before 14 September 1752 GeographicLib takes the Julian one.
    * \returns year + (day of the year - 1) / (365, or 366 in a leap year); 1 January gives the whole year.
    * \throws std::invalid_argument for a day that the calendar does not have.
    *

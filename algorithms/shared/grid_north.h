@@ -29,6 +29,7 @@ public:
    * \param place taken on the system's own datum: a shift of 100 m between datums changes the answer by under
    * 0.001 degrees.
    * \returns NaN where the projection does not reach.
+   * In a system whose axes point south and west "grid north" is where its coordinates grow, so about 180 degrees off.
    * Degenerate: at a pole, where every direction is north or south, that of the given longitude.
    * Accuracy: 1e-7 degrees against PROJ's own factors, whose call is a thousand times slower on a coordinate system.
    */

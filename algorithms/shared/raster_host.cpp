@@ -6,6 +6,7 @@
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
 
+#include <algorithm>
 #include <limits>
 
 namespace brushline {
@@ -81,7 +82,7 @@ Project RasterInput::projectFrom(const QgsCoordinateReferenceSystem &crs) const 
 
 QgsRectangle RasterInput::extent() const { return mProvider->extent(); }
 
-TiledGrid RasterInput::grid() const {
+TiledGrid RasterInput::grid(size_t threads) const {
   const std::shared_ptr<QgsRasterDataProvider> provider(mProvider->clone());
   provider->enableProviderResampling(false); // a layer may be drawn smoothed; its values are not
   const QgsRectangle extent = provider->extent();
@@ -114,7 +115,8 @@ TiledGrid RasterInput::grid() const {
     }
     return cells;
   };
-  return TiledGrid(shape, readWindow);
+  constexpr size_t tilesKept = 256, tilesAtLeast = 32; // of 256 KiB
+  return TiledGrid(shape, readWindow, std::max(tilesAtLeast, tilesKept / std::max<size_t>(threads, 1)));
 }
 
 } // namespace brushline

@@ -34,7 +34,8 @@ public:
               const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
 
   //! A grid with a provider of its own. Main thread; used from one thread at a time.
-  TiledGrid grid() const;
+  //! \param threads that have such grids beside each other: they share the memory, 64 MiB a raster and at least 8 each.
+  TiledGrid grid(size_t threads = 1) const;
   Project project() const { return projectInto(mCrs, mTransforms); }
   //! From another coordinate system into the raster's.
   Project projectFrom(const QgsCoordinateReferenceSystem &crs) const;

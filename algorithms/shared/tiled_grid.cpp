@@ -65,14 +65,20 @@ std::vector<CellRun> TiledGrid::along(CellPosition from, CellPosition to) {
   cross(from.row, rows, double(mShape.rows));
   borders.push_back(1);
   std::sort(borders.begin(), borders.end());
+  constexpr double sliver = 1e-9; // what rounding leaves of a cell whose corner alone is touched
   std::vector<CellRun> runs;
   double before = 0;
   for (const double border : borders) {
+    if (border - before <= sliver) {
+      if (border == 1)
+        runs.back().to = 1;
+      continue;
+    }
     const double middle = (before + border) / 2;
     const double value = nearest({from.column + middle * columns, from.row + middle * rows});
     if (!runs.empty() && (runs.back().value == value || (std::isnan(runs.back().value) && std::isnan(value))))
       runs.back().to = border;
-    else if (border > before)
+    else
       runs.push_back({border, value});
     before = border;
   }

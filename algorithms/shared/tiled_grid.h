@@ -69,7 +69,7 @@ public:
 
   /**
    * The cells' values along the straight line between two positions, from cell border to cell border; neighbours
-   * differ. One run of NaN when an end is NaN.
+   * differ. A cell met on less than 1e-9 of the line counts to the next one. One run of NaN when an end is NaN.
    */
   std::vector<CellRun> along(CellPosition from, CellPosition to);
 

@@ -127,7 +127,7 @@ std::vector<CoverStretch> CoverMap::along(MapPoint from, MapPoint to) const {
   std::vector<Event> events;
   std::vector<Entry> near;
   if (from.x == to.x && from.y == to.y)
-    to.x = std::nextafter(to.x, HUGE_VAL); // a direction, so that inside and outside can be told
+    to.x = std::nextafter(to.x + 1e-12, HUGE_VAL); // a direction, so that inside and outside can be told
   mIndex->tree.query(bg::index::intersects(IndexSegment({from.x, from.y}, {to.x, to.y})), std::back_inserter(near));
   std::vector<double> shares;
   for (const Entry &entry : near) {

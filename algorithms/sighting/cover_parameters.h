@@ -24,8 +24,8 @@ struct CoverSetting {
   std::optional<RasterInput> codes, sights;
 
   bool given() const { return map || codes || sights; }
-  //! A source for one thread; null when no cover is given. Main thread.
-  std::unique_ptr<CoverSource> source() const;
+  //! A source for one thread of several; null when no cover is given. Main thread.
+  std::unique_ptr<CoverSource> source(size_t threads = 1) const;
 };
 
 namespace cover_parameters {

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <locale>
 #include <sstream>
 #include <stdexcept>
@@ -20,11 +19,13 @@ extern const char *const coverMapSymbolsText;
 namespace {
 
 std::string keyOf(const std::string &name) {
-  const auto blank = [](unsigned char c) { return std::isspace(c) != 0; };
+  // By hand: the host sets the locale of the C functions, and in some "I" is no capital "i".
+  const auto blank = [](char c) { return c == ' ' || (c >= '\t' && c <= '\r'); };
   const auto first = std::find_if_not(name.begin(), name.end(), blank);
   const auto last = std::find_if_not(name.rbegin(), std::make_reverse_iterator(first), blank).base();
   std::string key(first, last);
-  std::transform(key.begin(), key.end(), key.begin(), [](unsigned char c) { return c < 128 ? char(std::tolower(c)) : char(c); });
+  std::transform(key.begin(), key.end(), key.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
   return key;
 }
 

@@ -59,25 +59,23 @@ double SightLine::groundSight(double at_m, double farthest_m, const Looking &loo
     return farthest_m;
   const double eye = ground + looking.eye_height.metres();
   double steepest = -infinite; // of the ground passed so far, seen from the eye
-  double clearDistance = 0, clearSlope = 0, clearMargin = 0;
+  double clearDistance = 0, clearAbove = 0; // of the last point whose mark is seen; how far it rises above that slope
   for (size_t i = below + 1; i < heights.size(); ++i) {
     const double distance = double(i) * step - at_m;
     if (distance <= 0 || std::isnan(heights[i]))
       continue;
-    const double slope = (heights[i] + looking.mark_height.metres() - eye) / distance;
-    const double margin = slope - steepest;
-    if (margin < 0) {
-      // Between the last clear point and this one the mark sinks out of sight.
-      const double hidden =
-          clearDistance > 0 ? clearDistance + (distance - clearDistance) * clearMargin / (clearMargin - margin) : distance;
+    const double mark = heights[i] + looking.mark_height.metres() - eye;
+    const double above = mark - steepest * distance;
+    if (above < 0) {
+      // Between the last clear point and this one the mark sinks out of sight; the ground there is straight.
+      const double hidden = clearDistance + (distance - clearDistance) * clearAbove / (clearAbove - above);
       return std::min(hidden, farthest_m);
     }
     if (distance >= farthest_m)
       break;
     steepest = std::max(steepest, (heights[i] - eye) / distance);
     clearDistance = distance;
-    clearSlope = slope;
-    clearMargin = clearSlope - steepest;
+    clearAbove = mark - steepest * distance;
   }
   return farthest_m;
 }
@@ -94,10 +92,14 @@ double SightLine::shortestSight(double from_m, double to_m, const Looking &looki
   };
   const double exponent = -std::log(looking.clear_probability);
   for (const SightStretch &border : mStretches) {
-    look(border.to_m);                                       // the eye on a border
-    look(placeOfDepth(opticalDepth(border.to_m) - exponent)); // the point just seen on it
+    look(border.to_m); // the eye on a border
+    // The point just seen on it. Beyond it may be open ground: rounding must not let the eye see over that.
+    const double depth = opticalDepth(border.to_m) - exponent;
+    const double at = depth > 0 ? placeOfDepth(depth) : 0;
+    if (at > from_m && at < to_m)
+      shortest = std::min(shortest, groundSight(at, border.to_m - at, looking));
   }
-  if (mProfile)
+  if (mProfile && mProfile->step > Length())
     for (double at = 0; at < to_m; at += mProfile->step.metres())
       look(at);
   return shortest;

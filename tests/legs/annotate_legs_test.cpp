@@ -43,6 +43,8 @@ private slots:
   void twoWalkers();
   void noCover();
   void wood();
+  void twoCovers();
+  void marksCount();
   void partlyKnownCover();
   void lake();
   void thicket();
@@ -748,6 +750,81 @@ void AnnotateLegsTest::wood() {
   QVERIFY(bare.by_walker[0].marks.empty() && bare.by_walker[0].sightings == far.by_walker[0].sightings);
 }
 
+// 420 m of wood and 580 m of field, but for the cells at the border: the class with the longest share, whichever end
+// comes first. By hand: steps 420 x 1.56 + 580 x 1.3, seconds 0.72 x (840 + 580); 30 m of sight in the wood.
+void AnnotateLegsTest::twoCovers() {
+  const FieldSetting field = fieldOf2026();
+  const CoverTable table = coverTable();
+  AnnotateSettings settings = settingsWith(field, Direction::Both);
+  settings.keep_marks = true;
+  settings.cover_table = &table;
+  settings.walkers[0].time_rule = TimeRule::DistanceAndClimb;
+  const Route route = utm32.route({lineFrom(place(47, 9), {{0, 1000}})});
+  const GridPoint foot = route.parts[0][0].grid;
+  for (const auto &[wood, longest] : {std::make_pair(420.0, Field), std::make_pair(580.0, Wood)}) {
+    const double inWood = wood;
+    const auto code = [&](double, double northing) { return 100 + (northing - foot.northing < inWood ? Wood : Field); };
+    const auto legs = annotate(settings, route, nullptr, coverOf(code, foot));
+    QCOMPARE(legs.size(), size_t(2));
+    for (const AnnotatedLeg &leg : legs) {
+      const LegForWalker &walker = leg.by_walker[0];
+      QVERIFY(leg.cover == longest && leg.warnings.empty() && walker.warnings.empty() && !leg.overlapping_cover);
+      VERIFY_NEAR(double(walker.paces), inWood * 1.56 + (1000 - inWood) * 1.3, 0.26 * 6, "steps, to a cell");
+      VERIFY_NEAR(walker.time->seconds(), 0.72 * (1000 + inWood), 0.72 * 6, "time");
+      VERIFY_NEAR(walker.sight_m.value_or(0), 30, 1e-6, "the wood's sight");
+      QCOMPARE(size_t(walker.sightings), walker.marks.size());
+      // The hops: 24 m in the wood, out of it or into it more, the most spacing in the field.
+      VERIFY_AT(walker.spacing_m.value_or(0) >= 24 - 1e-6 && *walker.spacing_m < 60, "spacing");
+      double farthest = 0, before = 0;
+      for (const LegMark &mark : walker.marks) {
+        farthest = std::max(farthest, mark.at_m - before);
+        before = mark.at_m;
+      }
+      QVERIFY(farthest > 200 && farthest <= 400 + 1e-6); // from the wood's edge or to it, the most spacing at the most
+    }
+    // The way does not change the count, but where the marks lie.
+    QVERIFY(std::abs(legs[0].by_walker[0].paces - legs[1].by_walker[0].paces) <= 1);
+    QVERIFY(legs[0].by_walker[0].marks.front().at_m < 30 && legs[1].by_walker[0].marks.front().at_m > 300);
+  }
+}
+
+// Over rough ground and through cover of all kinds: counts grow from mark to mark, the last mark's is the leg's, and
+// the last mark lies at its end.
+void AnnotateLegsTest::marksCount() {
+  const FieldSetting field = fieldOf2026();
+  const CoverTable table = coverTable();
+  const Route route = wandering(91);
+  AnnotateSettings settings = settingsWith(field, Direction::Both);
+  settings.keep_marks = true;
+  settings.cover_table = &table;
+  settings.walkers.emplace_back();
+  settings.walkers[1].kind = PaceKind::Double;
+  settings.walkers[1].eye_height = Length::metres(1.1);
+  const auto legs = annotate(
+      settings, route,
+      terrainOf([](double e, double n) { return 500 + 100 * std::sin(e / 700) * std::cos(n / 500); }, 400000, 5400000,
+                30000, 40000),
+      coverOf([](double e, double n) { return 100 + std::fmod(std::floor(e / 50) + std::floor(n / 70), 4); },
+              route.parts[0][0].grid));
+  QCOMPARE(legs.size(), size_t(80));
+  size_t most = 0;
+  for (const AnnotatedLeg &leg : legs)
+    for (const LegForWalker &walker : leg.by_walker) {
+      QVERIFY(!walker.marks.empty() && size_t(walker.sightings) == walker.marks.size());
+      long count = 0;
+      double at = 0;
+      for (const LegMark &mark : walker.marks) {
+        QVERIFY(mark.at_m > at && mark.paces >= count);
+        at = mark.at_m;
+        count = mark.paces;
+      }
+      QVERIFY(at == leg.length.metres());
+      QCOMPARE(count, walker.paces);
+      most = std::max(most, walker.marks.size());
+    }
+  QVERIFY(most > 30);
+}
+
 // The first 600 m wood, then a raster without data: steps by hand, 600 x 1.56 + 400 x 1.3.
 void AnnotateLegsTest::partlyKnownCover() {
   const FieldSetting field = fieldOf2026();
@@ -886,7 +963,10 @@ void AnnotateLegsTest::driftStartsAnewAtNames() {
   QVERIFY(named[2] > fresh(2) + 5 && named[2] < unnamed[2] - 1);
   QVERIFY(alongOf(true, false, Direction::Out) == unnamed); // named, but not sure to be found
   const auto both = alongOf(false, true, Direction::Both), back = alongOf(false, true, Direction::Back);
+  QCOMPARE(both.size(), size_t(6));
   QVERIFY(std::equal(back.begin(), back.end(), both.begin() + 3));
+  VERIFY_NEAR(both[3], fresh(2), 0.001, "the first leg of the way back"); // its start is another place for the field
+  QVERIFY(both[4] > fresh(1) + 5);
 }
 
 void AnnotateLegsTest::sameWhateverCameBefore() {

@@ -25,6 +25,8 @@ private slots:
   void readsOncePerTile();
   void nearest();
   void alongByHand();
+  void alongBorders();
+  void alongCorners();
   void alongAgainstSamples();
   void alongWithoutEnds();
   void fewTilesSameHeights();
@@ -222,6 +224,47 @@ void TiledGridTest::alongByHand() {
   QVERIFY(away.size() == 1 && away[0].to == 1 && std::isnan(away[0].value));
 }
 
+// Computed by hand: on a border the cells to its right and below, and none beyond the last one; ends on a border cut
+// nothing.
+void TiledGridTest::alongBorders() {
+  Made made(3, 3, [](int64_t c, int64_t r) { return float(10 * c + r); });
+  const auto text = [&](CellPosition from, CellPosition to) {
+    QStringList words;
+    for (const CellRun &run : made.grid.along(from, to))
+      words << QStringLiteral("%1:%2").arg(run.to, 0, 'g', 6).arg(run.value, 0, 'g', 6);
+    return words.join(QLatin1Char(' '));
+  };
+  QCOMPARE(text({1, 0}, {1, 3}), QStringLiteral("0.333333:10 0.666667:11 1:12"));
+  QCOMPARE(text({1, 3}, {1, 0}), QStringLiteral("0.333333:12 0.666667:11 1:10"));
+  QCOMPARE(text({0, 2}, {3, 2}), QStringLiteral("0.333333:2 0.666667:12 1:22"));
+  QCOMPARE(text({0, 0}, {0, 3}), QStringLiteral("0.333333:0 0.666667:1 1:2"));
+  QCOMPARE(text({3, 0}, {3, 3}), QStringLiteral("1:nan"));
+  QCOMPARE(text({0, 3}, {3, 3}), QStringLiteral("1:nan"));
+  QCOMPARE(text({1, 0.5}, {2, 0.5}), QStringLiteral("1:10"));
+  QCOMPARE(text({2, 0.5}, {1, 0.5}), QStringLiteral("1:10"));
+  QCOMPARE(text({0, 0}, {3, 3}), QStringLiteral("0.333333:0 0.666667:11 1:22"));
+  QCOMPARE(text({1, 1}, {1, 1}), QStringLiteral("1:11"));
+  QCOMPARE(text({3, 3}, {3, 3}), QStringLiteral("1:nan"));
+}
+
+// From corner to corner a line meets the cells of its diagonal and none of those beside it, whatever the rounding.
+void TiledGridTest::alongCorners() {
+  Random random(35);
+  for (int i = 0; i < 500; ++i) {
+    const auto column = int64_t(random.between(0, 50)), row = int64_t(random.between(0, 50));
+    Made made(100, 100, [=](int64_t c, int64_t r) { return c - column == r - row ? 1.0f : 2.0f; });
+    const double start = random.between(0, 1), end = start + random.between(2, 40);
+    for (const bool back : {false, true}) {
+      CellPosition from{double(column) + start, double(row) + start}, to{double(column) + end, double(row) + end};
+      if (back)
+        std::swap(from, to);
+      const auto runs = made.grid.along(from, to);
+      QCOMPARE(runs.size(), size_t(1));
+      QVERIFY(runs[0].to == 1 && runs[0].value == 1);
+    }
+  }
+}
+
 // Random lines in and out of a raster of few values: what along() says of a place is what nearest() says there.
 void TiledGridTest::alongAgainstSamples() {
   Made made(300, 40, [](int64_t c, int64_t r) {
@@ -257,7 +300,9 @@ void TiledGridTest::alongAgainstSamples() {
 
 void TiledGridTest::alongWithoutEnds() {
   Made made(3, 3, planeCell);
-  for (const auto &runs : {made.grid.along({missing, 1}, {2, 2}), made.grid.along({1, 1}, {2, missing})})
+  for (const auto &runs : {made.grid.along({missing, 1}, {2, 2}), made.grid.along({1, 1}, {2, missing}),
+                           made.grid.along({missing, missing}, {missing, missing}),
+                           made.grid.along({1, 1}, {std::numeric_limits<double>::infinity(), 1})})
     QVERIFY(runs.size() == 1 && runs[0].to == 1 && std::isnan(runs[0].value));
 }
 

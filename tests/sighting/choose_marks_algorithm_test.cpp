@@ -37,11 +37,11 @@ private slots:
                                     {"stump", "POINT(600080 5399996)"},
                                     {"far boulder", "POINT(600080 5400040)"},
                                     {QString(), "POINT(600101 5400030)"}});
-    const Outcome outcome = run(id, {{"INPUT", value(routes)},
+    const Outcome outcome = run(id, {{"INPUT", valueOf(routes)},
                                      {"ROUTE_FIELD", "route"},
-                                     {"CANDIDATES", value(candidates)},
+                                     {"CANDIDATES", valueOf(candidates)},
                                      {"MAX_OFFSET", 10},
-                                     {"COVER", value(cover)},
+                                     {"COVER", valueOf(cover)},
                                      {"DATE", "2026-06-01"},
                                      {"OUTPUT", "memory:"},
                                      {"SIGHTINGS", "memory:"},
@@ -95,9 +95,9 @@ private slots:
     const Layer routes = route();
     const Layer candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
     const Layer walkers = table(QStringLiteral("walkers"), {field("walker", FieldType::Text)}, {{"Ann"}, {"Bo"}});
-    const Outcome legs = run(QStringLiteral("brushline:annotatelegs"), {{"INPUT", value(routes)},
+    const Outcome legs = run(QStringLiteral("brushline:annotatelegs"), {{"INPUT", valueOf(routes)},
                                                                          {"ROUTE_FIELD", "route"},
-                                                                         {"WALKERS", value(walkers)},
+                                                                         {"WALKERS", valueOf(walkers)},
                                                                          {"DATE", "2026-06-01"},
                                                                          {"OUTPUT", "memory:"}});
     QVERIFY2(legs.ok, qPrintable(legs.said()));
@@ -113,8 +113,8 @@ private slots:
       rows.push_back({row.geometry, values});
     }
     const Layer annotated = layer(QStringLiteral("legs"), QStringLiteral("LineString"), crs, fields, rows);
-    const Outcome outcome = run(id, {{"INPUT", value(annotated)},
-                                     {"CANDIDATES", value(candidates)},
+    const Outcome outcome = run(id, {{"INPUT", valueOf(annotated)},
+                                     {"CANDIDATES", valueOf(candidates)},
                                      {"DATE", "2026-06-01"},
                                      {"OUTPUT", "memory:"}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
@@ -126,12 +126,12 @@ private slots:
     const Layer routes = route(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
     const Layer nowhere = trees({{"lone pine", "POINT(600030 5400004)"}}, QString());
     const std::vector<std::pair<QVariantMap, QStringList>> cases = {
-        {{{"INPUT", value(routes)}, {"OUTPUT", "memory:"}}, {"CANDIDATES"}},
-        {{{"INPUT", value(routes)}, {"CANDIDATES", value(nowhere)}, {"OUTPUT", "memory:"}},
+        {{{"INPUT", valueOf(routes)}, {"OUTPUT", "memory:"}}, {"CANDIDATES"}},
+        {{{"INPUT", valueOf(routes)}, {"CANDIDATES", valueOf(nowhere)}, {"OUTPUT", "memory:"}},
          {"CANDIDATES", "trees", "coordinate reference system"}},
-        {{{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"MARK_NAME", "nick"}, {"OUTPUT", "memory:"}},
+        {{{"INPUT", valueOf(routes)}, {"CANDIDATES", valueOf(candidates)}, {"MARK_NAME", "nick"}, {"OUTPUT", "memory:"}},
          {"MARK_NAME", "nick", "name"}},
-        {{{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"MAX_OFFSET", -1}, {"OUTPUT", "memory:"}},
+        {{{"INPUT", valueOf(routes)}, {"CANDIDATES", valueOf(candidates)}, {"MAX_OFFSET", -1}, {"OUTPUT", "memory:"}},
          {"MAX_OFFSET"}},
     };
     for (const auto &[parameters, words] : cases) {
@@ -146,7 +146,7 @@ private slots:
     const Layer routes = route();
     const Layer candidates = layer(QStringLiteral("trees"), QStringLiteral("Point"), crs, {field("name", FieldType::Text)},
                                    {{QgsGeometry(), {"ghost"}}, {wkt(QStringLiteral("POINT(600030 5400004)")), {"pine"}}});
-    const Outcome outcome = run(id, {{"INPUT", value(routes)}, {"CANDIDATES", value(candidates)}, {"OUTPUT", "memory:"}});
+    const Outcome outcome = run(id, {{"INPUT", valueOf(routes)}, {"CANDIDATES", valueOf(candidates)}, {"OUTPUT", "memory:"}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QVERIFY(outcome.warnings.join(QLatin1Char(' ')).contains(QStringLiteral("1 point")));
     QVERIFY(outcome.output().texts("name").contains(QStringLiteral("pine")));

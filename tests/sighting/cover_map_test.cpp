@@ -371,7 +371,8 @@ void CoverMapTest::throughVertices() {
   for (const auto &[dx, dy] : {std::make_pair(1, 0), std::make_pair(-1, 0), std::make_pair(0, 1), std::make_pair(0, -1)})
     QCOMPARE(along(map, {-10.0 * dx, -10.0 * dy}, {10.0 * dx, 10.0 * dy}), QStringLiteral("0.25:- 0.75:1 1:-"));
   // In by a corner and out by a side, and the other way round.
-  QCOMPARE(along(map, {-7, 4}, {1, -4}), QStringLiteral("1:-")); // along its side, outside to the right
+  QCOMPARE(along(map, {-7, 4}, {1, -4}), QStringLiteral("0.375:- 1:1"));
+  QCOMPARE(along(map, {-7, 2}, {1, -6}), QStringLiteral("1:-")); // along its side, outside to the right
   QCOMPARE(along(map, {-10, 0}, {0, 0}), QStringLiteral("0.5:- 1:1"));
   QCOMPARE(along(map, {0, 0}, {10, 0}), QStringLiteral("0.5:1 1:-"));
   // Where four patches meet, from one to the one across.
@@ -438,27 +439,37 @@ void CoverMapTest::overlaps() {
 void CoverMapTest::zeroLength_data() {
   QTest::addColumn<double>("x");
   QTest::addColumn<double>("y");
-  QTest::newRow("at the origin") << 0.0 << 0.0;
-  QTest::newRow("at a small number") << 1e-200 << -1e-200;
-  QTest::newRow("degrees") << 9.5 << 47.25;
-  QTest::newRow("metres") << 712345.678 << 5198765.432;
-  QTest::newRow("west and south") << -8e6 << -1e7;
+  QTest::addColumn<double>("size");
+  QTest::newRow("at the origin") << 0.0 << 0.0 << 1.0;
+  QTest::newRow("at the origin, degrees") << 0.0 << 0.0 << 1e-4;
+  QTest::newRow("at a small number") << 1e-200 << -1e-200 << 1.0;
+  QTest::newRow("on the prime meridian") << 0.0 << 51.48 << 1e-3;
+  QTest::newRow("on the equator") << -78.5 << 0.0 << 1e-3;
+  QTest::newRow("degrees") << 9.5 << 47.25 << 1e-4;
+  QTest::newRow("metres") << 712345.678 << 5198765.432 << 1.0;
+  QTest::newRow("west and south") << -8e6 << -1e7 << 0.1;
 }
 
 // A line without length has the cover of its place.
 void CoverMapTest::zeroLength() {
   QFETCH(double, x);
   QFETCH(double, y);
-  const CoverMap map({patch(1, {box(x - 3, y - 3, x + 3, y + 3)}), patch(2, {box(x + 10, y, x + 20, y + 10)}),
-                      patch(3, {{{x - 3, y + 3}, {x + 3, y + 3}, {x, y + 9}}})});
-  QCOMPARE(along(map, {x, y}, {x, y}), QStringLiteral("1:1"));
-  QCOMPARE(along(map, {x - 2.5, y + 2.5}, {x - 2.5, y + 2.5}), QStringLiteral("1:1"));
-  QCOMPARE(along(map, {x + 15, y + 5}, {x + 15, y + 5}), QStringLiteral("1:2"));
-  QCOMPARE(along(map, {x, y + 6}, {x, y + 6}), QStringLiteral("1:3"));
-  QCOMPARE(along(map, {x - 2.5, y + 6}, {x - 2.5, y + 6}), QStringLiteral("1:-")); // in its box alone
-  QCOMPARE(along(map, {x - 4, y}, {x - 4, y}), QStringLiteral("1:-"));
-  QCOMPARE(along(map, {x, y - 3.5}, {x, y - 3.5}), QStringLiteral("1:-"));
-  QCOMPARE(along(map, {x + 5, y}, {x + 5, y}), QStringLiteral("1:-"));
+  QFETCH(double, size);
+  const auto at = [&](double right, double up) { return MapPoint{x + right * size, y + up * size}; };
+  const auto square = [&](double left, double bottom, double right, double top) {
+    return Ring{at(left, bottom), at(right, bottom), at(right, top), at(left, top)};
+  };
+  const CoverMap map({patch(1, {square(-3, -3, 3, 3)}), patch(2, {square(10, 0, 20, 10)}),
+                      patch(3, {{at(-3, 3), at(3, 3), at(0, 9)}})});
+  const auto coverAt = [&](double right, double up) { return along(map, at(right, up), at(right, up)); };
+  QCOMPARE(coverAt(0, 0), QStringLiteral("1:1"));
+  QCOMPARE(coverAt(-2.5, 2.5), QStringLiteral("1:1"));
+  QCOMPARE(coverAt(15, 5), QStringLiteral("1:2"));
+  QCOMPARE(coverAt(0, 6), QStringLiteral("1:3"));
+  QCOMPARE(coverAt(-2.5, 6), QStringLiteral("1:-")); // in its box alone
+  QCOMPARE(coverAt(-4, 0), QStringLiteral("1:-"));
+  QCOMPARE(coverAt(0, -3.5), QStringLiteral("1:-"));
+  QCOMPARE(coverAt(5, 0), QStringLiteral("1:-"));
 }
 
 // Rings that hold nothing are nothing.

@@ -43,7 +43,7 @@ class SightSurfaceAlgorithmTest : public QObject {
 private slots:
   void classesOfPolygons() {
     const Layer land = cover({{QStringLiteral("Thicket"), westPatch}, {QStringLiteral("open ground"), eastPatch}});
-    const Outcome outcome = run(id, {{"COVER", value(land)}, {"CELL", 10}, {"OUTPUT", file("a.tif")}});
+    const Outcome outcome = run(id, {{"COVER", valueOf(land)}, {"CELL", 10}, {"OUTPUT", file("a.tif")}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QgsRasterLayer raster(file("a.tif"));
     QCOMPARE(raster.width(), 20);
@@ -56,7 +56,7 @@ private slots:
   void clearSightAndSeason() {
     const Layer land = cover({{QStringLiteral("mixed forest"), westPatch}});
     const Outcome outcome =
-        run(id, {{"COVER", value(land)}, {"CELL", 10}, {"SEASON", 1}, {"CLEAR_SIGHT", 0.25}, {"OUTPUT", file("b.tif")}});
+        run(id, {{"COVER", valueOf(land)}, {"CELL", 10}, {"SEASON", 1}, {"CLEAR_SIGHT", 0.25}, {"OUTPUT", file("b.tif")}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     // A quarter is clear at twice the half distance, by the exponential law.
     QVERIFY(std::abs(at(file("b.tif"), 600055, 5400055) - 2 * 42) < 1e-3);
@@ -67,7 +67,7 @@ private slots:
     const QList<QgsField> fields = {field("n", FieldType::Real), field("d", FieldType::Real), field("u", FieldType::Real)};
     const Layer land = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs, fields,
                              {{wkt(westPatch), {500, 0.25, QVariant()}}, {wkt(eastPatch), {500, 0.25, 0.05}}});
-    const Outcome outcome = run(id, {{"COVER", value(land)},
+    const Outcome outcome = run(id, {{"COVER", valueOf(land)},
                                      {"STEMS_FIELD", "n"},
                                      {"DIAMETER_FIELD", "d"},
                                      {"UNDERSTOREY_FIELD", "u"},
@@ -93,7 +93,7 @@ private slots:
                                 {"EXTENT", "600000,600300,5400000,5400100 [EPSG:32621]"},
                                 {"CELL", 10}};
     QVariantMap parameters = common;
-    parameters.insert({{"COVER", value(land)}, {"OUTPUT", file("d.tif")}});
+    parameters.insert({{"COVER", valueOf(land)}, {"OUTPUT", file("d.tif")}});
     const Outcome own = run(id, parameters);
     QVERIFY2(own.ok, qPrintable(own.said()));
     QVERIFY(std::abs(at(file("d.tif"), 600045, 5400055) - 77) < 1e-3); // measured
@@ -108,7 +108,7 @@ private slots:
 
   void unknownCoverIsNoData() {
     const Layer land = cover({{QStringLiteral("heath"), westPatch}});
-    const Outcome outcome = run(id, {{"COVER", value(land)},
+    const Outcome outcome = run(id, {{"COVER", valueOf(land)},
                                      {"EXTENT", "600000,600300,5400000,5400100 [EPSG:32621]"},
                                      {"CELL", 10},
                                      {"OUTPUT", file("f.tif")}});
@@ -126,15 +126,15 @@ private slots:
     const QVariant out = file("none.tif");
     const std::vector<std::pair<QVariantMap, QStringList>> cases = {
         {{{"OUTPUT", out}}, {"COVER"}},
-        {{{"COVER", value(land)}, {"CELL", 0}, {"OUTPUT", out}}, {"CELL"}},
-        {{{"COVER", value(land)}, {"CLEAR_SIGHT", 1}, {"OUTPUT", out}}, {"CLEAR_SIGHT", "0.99"}},
-        {{{"COVER", value(degrees)}, {"OUTPUT", out}}, {"CELL", "degrees"}},
-        {{{"COVER", value(odd)}, {"OUTPUT", out}}, {"COVER", "moon dust", "COVER_TABLE"}},
-        {{{"COVER", value(minus)}, {"STEMS_FIELD", "n"}, {"DIAMETER_FIELD", "d"}, {"OUTPUT", out}}, {"feature 1", "-5"}},
-        {{{"COVER", value(minus)}, {"STEMS_FIELD", "n"}, {"OUTPUT", out}}, {"DIAMETER_FIELD"}},
-        {{{"COVER", value(land)}, {"CELL", 0.01}, {"EXTENT", "0,900000,0,900000 [EPSG:32621]"}, {"OUTPUT", out}},
+        {{{"COVER", valueOf(land)}, {"CELL", 0}, {"OUTPUT", out}}, {"CELL"}},
+        {{{"COVER", valueOf(land)}, {"CLEAR_SIGHT", 1}, {"OUTPUT", out}}, {"CLEAR_SIGHT", "0.99"}},
+        {{{"COVER", valueOf(degrees)}, {"OUTPUT", out}}, {"CELL", "degrees"}},
+        {{{"COVER", valueOf(odd)}, {"OUTPUT", out}}, {"COVER", "moon dust", "COVER_TABLE"}},
+        {{{"COVER", valueOf(minus)}, {"STEMS_FIELD", "n"}, {"DIAMETER_FIELD", "d"}, {"OUTPUT", out}}, {"feature 1", "-5"}},
+        {{{"COVER", valueOf(minus)}, {"STEMS_FIELD", "n"}, {"OUTPUT", out}}, {"DIAMETER_FIELD"}},
+        {{{"COVER", valueOf(land)}, {"CELL", 0.01}, {"EXTENT", "0,900000,0,900000 [EPSG:32621]"}, {"OUTPUT", out}},
          {"CELL", "cells"}},
-        {{{"COVER", value(land)}, {"OUTPUT", "/proc/none/a.tif"}}, {"OUTPUT"}},
+        {{{"COVER", valueOf(land)}, {"OUTPUT", "/proc/none/a.tif"}}, {"OUTPUT"}},
     };
     for (const auto &[parameters, words] : cases) {
       const Outcome outcome = run(id, parameters);
@@ -152,7 +152,7 @@ private slots:
     ear.cancel();
     Surroundings cancelled;
     cancelled.ear = &ear;
-    run(id, {{"COVER", value(land)}, {"CELL", 0.1}, {"OUTPUT", file("g.tif")}}, cancelled);
+    run(id, {{"COVER", valueOf(land)}, {"CELL", 0.1}, {"OUTPUT", file("g.tif")}}, cancelled);
     QVERIFY(!QFile::exists(file("g.tif")));
   }
 };

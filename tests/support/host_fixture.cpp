@@ -3,6 +3,7 @@
 
 #include "provider.h"
 
+#include <QElapsedTimer>
 #include <QEventLoop>
 #include <gdal_priv.h>
 #include <qgsapplication.h>
@@ -260,6 +261,8 @@ Outcome run(const QString &algorithm, const QVariantMap &parameters, const Surro
 
   Outcome outcome;
   outcome.accepted = created->checkParameterValues(parameters, context, &outcome.refusal);
+  QElapsedTimer timer;
+  timer.start();
   if (outcome.accepted && surroundings.in_task) {
     auto *task = new QgsProcessingAlgRunnerTask(created.get(), parameters, context, &ear);
     QEventLoop loop;
@@ -274,10 +277,11 @@ Outcome run(const QString &algorithm, const QVariantMap &parameters, const Surro
   } else if (outcome.accepted) {
     outcome.results = created->run(parameters, context, &ear, &outcome.ok);
   }
+  outcome.seconds = double(timer.nsecsElapsed()) * 1e-9;
   outcome.warnings = ear.warnings;
   outcome.errors = ear.errors;
   outcome.infos = ear.infos;
-  if (outcome.ok)
+  if (outcome.ok && !surroundings.leave_outputs)
     for (const QgsProcessingOutputDefinition *definition : created->outputDefinitions()) {
       const QString path = outcome.results.value(definition->name()).toString();
       if (definition->type() != QLatin1String("outputVector") || path.isEmpty())

@@ -123,6 +123,7 @@ struct Outcome {
   bool ok = false;       //!< accepted, and run() said so
   QString refusal;       //!< of checkParameterValues()
   QStringList warnings, errors, infos;
+  double seconds = 0; //!< that run() took
   QVariantMap results;
   std::map<QString, Output> outputs; //!< by key: every layer among the results
 
@@ -137,6 +138,7 @@ struct Surroundings {
   std::function<void(QgsProcessingContext &)> context; //!< settles the context beforehand
   Ear *ear = nullptr;                                  //!< listens, and may cancel
   bool in_task = false;                                //!< in a thread of the host's, as the desktop does
+  bool leave_outputs = false;                          //!< unread
 };
 
 //! Checks the parameters, then runs the algorithm, then reads its output layers.

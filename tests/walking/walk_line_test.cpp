@@ -22,6 +22,7 @@ private slots:
   void nobodyWalksThere();
   void heldWithinTheLine();
   void growsAlongTheLine();
+  void wholeAtItsEnd();
 };
 
 namespace {
@@ -175,6 +176,23 @@ void WalkLineTest::growsAlongTheLine() {
     seconds = line.timeTo(at)->seconds();
   }
   VERIFY_NEAR(line.stepsTo(1000), line.steps(), 1e-9, "end");
+}
+
+// At the line's end all of it has been walked, to the last bit: the last mark's count is the leg's.
+void WalkLineTest::wholeAtItsEnd() {
+  Random random(75);
+  for (int i = 0; i < 1000; ++i) {
+    Profile profile{Length::metres(random.between(0.5, 30)), {}};
+    const int steps = 1 + int(random.between(0, 3));
+    for (int k = 0; k <= steps; ++k)
+      profile.heights.push_back(random.between(0, 20));
+    const double length = profile.step.metres() * steps;
+    const double border = random.between(0.01, 0.6) * length;
+    const std::vector<FootingStretch> footing = {{border, 1.1, 0.9}, {length, 1.4, 0.3}};
+    const WalkLine line(Length::metres(length), &profile, footing, usual);
+    VERIFY_AT(line.stepsTo(length) == line.steps(), std::to_string(i));
+    VERIFY_AT(line.timeTo(length)->seconds() == line.time()->seconds(), std::to_string(i));
+  }
 }
 
 QTEST_APPLESS_MAIN(WalkLineTest)
