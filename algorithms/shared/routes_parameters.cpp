@@ -112,6 +112,9 @@ void check(const ParameterReader &reader) {
   const auto source = reader.source(inputKey);
   if (!source)
     throw QgsProcessingException(Text::tr("%1: give a layer with routes.").arg(inputKey));
+  if (source->featureCount() == 0 && !host::isPointType(source->wkbType()) && !host::isLineType(source->wkbType()))
+    throw QgsProcessingException(Text::tr("%1: layer “%2” has no features. Give a layer with routes, as lines or points.")
+                                     .arg(inputKey, source->sourceName()));
   if (!source->sourceCrs().isValid())
     throw QgsProcessingException(Text::tr("%1: layer “%2” has no coordinate reference system, so nobody can tell where "
                                           "its routes lie. Set it in the layer's properties.")

@@ -78,12 +78,18 @@ void refuseInputFile(const ParameterReader &reader, const QString &key) {
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs)
     : mContext(reader.context()), mKey(key) {
-  mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
-                                                       reader.context(), mDestination));
+  QString reason;
+  try {
+    mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
+                                                         reader.context(), mDestination));
+  } catch (const QgsProcessingException &error) {
+    reason = error.what();
+  }
   if (!mSink)
     throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written. Is its folder there, may it be written to, and "
                                     "does the host know the format by that ending?")
-                                     .arg(key, reader.definition(key)->description(), reader.shown(key)));
+                                     .arg(key, reader.definition(key)->description(), reader.shown(key)) +
+                                 (reason.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(reason)));
 }
 
 VectorOutput::~VectorOutput() {
