@@ -10,7 +10,8 @@
 
 namespace brushline {
 
-//! Throws QgsProcessingException when an output would be written over the file of an input. Main thread.
+//! Throws QgsProcessingException when an output would be written over the file of an input or of another output. Main
+//! thread.
 void refuseInputFile(const ParameterReader &reader, const QString &key);
 
 /**

@@ -93,6 +93,8 @@ std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing depart
           return value > 0 ? extinctionOf(Length::metres(value)) : -1.0;
         });
 
+  // What rounding leaves where borders of several layers fall together; a sliver of water must not bar a way.
+  constexpr double sliver = 1e-6;
   std::vector<CoverPiece> pieces;
   size_t p = 0, c = 0, s = 0;
   for (double at = 0; at < length.metres();) {
@@ -112,10 +114,11 @@ std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing depart
       piece.extinction = sights[s].value;
     else if (piece.cover >= 0)
       piece.extinction = mExtinctions[size_t(piece.cover)];
-    if (!pieces.empty() && pieces.back().cover == piece.cover && pieces.back().extinction == piece.extinction &&
-        pieces.back().overlapping == piece.overlapping)
+    const bool same = !pieces.empty() && pieces.back().cover == piece.cover &&
+                      pieces.back().extinction == piece.extinction && pieces.back().overlapping == piece.overlapping;
+    if (same || (to - at <= sliver && !pieces.empty()))
       pieces.back().to_m = to;
-    else
+    else if (to - at > sliver || to >= length.metres())
       pieces.push_back(piece);
     at = to;
   }

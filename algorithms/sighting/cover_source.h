@@ -42,7 +42,8 @@ public:
   /**
    * The cover along the geodesic from a place.
    * \param length > 0.
-   * \returns pieces in order, the last one ending at length; neighbours differ.
+   * \returns pieces in order, the last one ending at length; neighbours differ, and none but a lone one is shorter than
+   * a thousandth of a millimetre.
    */
   std::vector<CoverPiece> along(const Place &from, TrueBearing departure, Length length);
 

@@ -81,7 +81,8 @@ int CoverTable::find(const std::string &name) const {
 }
 
 CoverTable parseCoverTable(const std::string &text) {
-  static const std::vector<std::string> header = {"class", "label", "sight_m", "sight_bare", "speed_f", "pace_f", "note"};
+  static const std::vector<std::string> header = {"class",   "label",  "sight_m", "sight_bare",
+                                                  "speed_f", "pace_f", "note"};
   CoverTable table;
   bool headed = false;
   std::istringstream lines(text);
@@ -116,6 +117,8 @@ CoverTable parseCoverTable(const std::string &text) {
       failLine(number, error.what());
     }
   }
+  if (!headed)
+    throw std::invalid_argument("the cover table has no header");
   return table;
 }
 

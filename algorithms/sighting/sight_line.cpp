@@ -58,7 +58,7 @@ double SightLine::groundSight(double at_m, double farthest_m, const Looking &loo
   if (std::isnan(ground))
     return farthest_m;
   const double eye = ground + looking.eye_height.metres();
-  double steepest = -infinite; // of the ground passed so far, seen from the eye
+  double steepest = -infinite;              // of the ground passed so far, seen from the eye
   double clearDistance = 0, clearAbove = 0; // of the last point whose mark is seen; how far it rises above that slope
   for (size_t i = below + 1; i < heights.size(); ++i) {
     const double distance = double(i) * step - at_m;

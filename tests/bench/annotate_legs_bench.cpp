@@ -10,7 +10,6 @@
 
 #include <QCommandLineParser>
 #include <QFile>
-#include <QProcess>
 #include <qgsexpression.h>
 #include <qgsfeatureiterator.h>
 #include <qgsgeometry.h>
@@ -101,28 +100,6 @@ void compareTimes(const Host &host, const Columns &columns, long routes, int rep
               seconds[2]);
   print({"a annotatelegs, against b", seconds[0], seconds[1], 0.75});
   print({"a annotatelegs, against c", seconds[0], seconds[2], 1.35});
-}
-
-double peakMegabytes() {
-  QFile status(QStringLiteral("/proc/self/status"));
-  status.open(QIODevice::ReadOnly);
-  for (const QByteArray &line : status.readAll().split('\n'))
-    if (line.startsWith("VmHWM:"))
-      return line.mid(6).trimmed().split(' ').first().toDouble() / 1024;
-  throw std::runtime_error("the system does not tell the peak memory");
-}
-
-// One job in a process of its own; its peak memory in MB.
-double peakOf(const QStringList &arguments) {
-  QProcess process;
-  process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-  process.start(QCoreApplication::applicationFilePath(), arguments);
-  bool ok = false;
-  process.waitForFinished(-1);
-  const double peak = process.readAllStandardOutput().trimmed().toDouble(&ok);
-  if (!ok || process.exitCode() != 0)
-    throw std::runtime_error("a measured process failed");
-  return peak;
 }
 
 void compareMemory(const Host &host, const QString &sample, long routes) {

@@ -5,7 +5,9 @@
 #include "shared/compatibility_host.h"
 
 #include <QFile>
+#include <QProcess>
 #include <QTemporaryDir>
+#include <gdal_priv.h>
 #include <qgsexception.h>
 #include <qgsgeometry.h>
 #include <qgslinestring.h>
@@ -51,7 +53,7 @@ QgsLineString *RandomRoutes::next() {
   double heading = mRandom.between(0, 2 * Angle::pi);
   while (xs.size() < 101) {
     heading += mRandom.between(-Angle::pi / 3, Angle::pi / 3);
-    const double length = mRandom.between(80, 120);
+    const double length = mRandom.between(mShortest, mLongest);
     const double x = xs.last() + length * std::sin(heading), y = ys.last() + length * std::cos(heading);
     if (inside(x, y)) {
       xs << x;
@@ -61,14 +63,13 @@ QgsLineString *RandomRoutes::next() {
   return new QgsLineString(xs, ys);
 }
 
-void writeRoutes(const QString &path, long count) {
+void writeRoutes(const QString &path, long count, RandomRoutes routes) {
   QgsFields fields;
   fields.append(host::field(QStringLiteral("route"), host::FieldType::Text));
   QgsVectorFileWriter::SaveVectorOptions options;
   options.driverName = QStringLiteral("FlatGeobuf");
   const std::unique_ptr<QgsVectorFileWriter> writer(
       QgsVectorFileWriter::create(path, fields, host::lineString, crs(), QgsCoordinateTransformContext(), options));
-  RandomRoutes routes;
   for (long i = 1; i <= count; ++i) {
     QgsFeature feature(fields);
     feature.setGeometry(QgsGeometry(routes.next()));
@@ -100,6 +101,43 @@ QString fresh(const QString &path) {
   return path;
 }
 
+void writeTerrain(const QString &path) {
+  constexpr int cells = 4000; // along each side
+  constexpr double cellSize = side / cells;
+  struct Wave {
+    double east, north, phase, height;
+  };
+  test::Random random(5);
+  std::vector<Wave> waves(8);
+  for (Wave &wave : waves) {
+    const double length = random.between(700, 8000), towards = random.between(0, 2 * Angle::pi);
+    const double perCell = 2 * Angle::pi / length * cellSize;
+    wave = {perCell * std::sin(towards), perCell * std::cos(towards), random.between(0, 2 * Angle::pi), length / 50};
+  }
+  const char *options[] = {"TILED=YES", "BLOCKXSIZE=256", "BLOCKYSIZE=256", "COMPRESS=DEFLATE", nullptr};
+  GDALDriver *driver = GetGDALDriverManager()->GetDriverByName("GTiff");
+  GDALDataset *raster = driver->Create(qPrintable(path), cells, cells, 1, GDT_Float32, const_cast<char **>(options));
+  if (!raster)
+    throw std::runtime_error("the terrain model could not be made");
+  double place[] = {westEdge, cellSize, 0, northEdge, 0, -cellSize};
+  raster->SetGeoTransform(place);
+  raster->SetProjection(crs().toWkt().toUtf8().constData());
+  std::vector<float> row(cells);
+  CPLErr error = CE_None;
+  for (int r = 0; r < cells && error == CE_None; ++r) {
+    for (int c = 0; c < cells; ++c) {
+      double height = 500;
+      for (const Wave &wave : waves)
+        height += wave.height * std::sin(wave.east * c - wave.north * r + wave.phase);
+      row[size_t(c)] = float(height);
+    }
+    error = raster->GetRasterBand(1)->RasterIO(GF_Write, 0, r, cells, 1, row.data(), cells, 1, GDT_Float32, 0, 0);
+  }
+  GDALClose(raster);
+  if (error != CE_None)
+    throw std::runtime_error("the terrain model could not be written");
+}
+
 std::vector<double> medianSeconds(const std::vector<std::function<void()>> &jobs, int repeat) {
   std::vector<std::vector<double>> seconds(jobs.size());
   for (int i = 0; i < repeat; ++i)
@@ -121,6 +159,27 @@ void print(const Comparison &comparison) {
   std::printf("%-56s %7.2f s  ratio %.3f  limit %.2f  %s\n", comparison.name, comparison.seconds, ratio,
               comparison.limit, ratio <= comparison.limit ? "ok" : "over");
   std::fflush(stdout);
+}
+
+double peakMegabytes() {
+  QFile status(QStringLiteral("/proc/self/status"));
+  status.open(QIODevice::ReadOnly);
+  for (const QByteArray &line : status.readAll().split('\n'))
+    if (line.startsWith("VmHWM:"))
+      return line.mid(6).trimmed().split(' ').first().toDouble() / 1024;
+  throw std::runtime_error("the system does not tell the peak memory");
+}
+
+double peakOf(const QStringList &arguments) {
+  QProcess process;
+  process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+  process.start(QCoreApplication::applicationFilePath(), arguments);
+  bool ok = false;
+  process.waitForFinished(-1);
+  const double peak = process.readAllStandardOutput().trimmed().toDouble(&ok);
+  if (!ok || process.exitCode() != 0)
+    throw std::runtime_error("a measured process failed");
+  return peak;
 }
 
 int guarded(const std::function<void()> &work) {

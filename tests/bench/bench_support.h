@@ -37,18 +37,25 @@ QgsCoordinateReferenceSystem crs();
 //! The square of 20 km that all routes stay in.
 constexpr double westEdge = 490000, northEdge = 5210000, side = 20000;
 
-//! Routes of 100 legs of 80 to 120 m, each leg turned by up to 60 degrees from the one before; always the same.
+//! Routes of 100 legs, each turned by up to 60 degrees from the one before; always the same.
 class RandomRoutes {
 public:
+  //! \param shortest, longest leg, metres.
+  explicit RandomRoutes(double shortest = 80, double longest = 120) : mShortest(shortest), mLongest(longest) {}
+
   //! A new line of 101 vertices.
   QgsLineString *next();
 
 private:
+  double mShortest, mLongest;
   test::Random mRandom{20260615};
 };
 
 //! Writes that many routes, named by the field route, to a FlatGeobuf.
-void writeRoutes(const QString &path, long count);
+void writeRoutes(const QString &path, long count, RandomRoutes routes = RandomRoutes());
+
+//! Writes a terrain model of the square in cells of 5 m: hills, a sum of waves 0.7 to 8 km long.
+void writeTerrain(const QString &path);
 
 //! Runs an algorithm; throws when it fails.
 QVariantMap run(const QString &algorithm, const QVariantMap &parameters);
@@ -70,6 +77,12 @@ struct Comparison {
 
 //! Prints a line: name, seconds, ratio, limit, and "ok" or "over".
 void print(const Comparison &comparison);
+
+//! This process' peak memory, MB.
+double peakMegabytes();
+
+//! Runs this program once more, with arguments that make it print its peak memory. \returns it, MB.
+double peakOf(const QStringList &arguments);
 
 //! Does a program's work; the exit code. 1, and the reason on the error stream, when it failed.
 int guarded(const std::function<void()> &work);

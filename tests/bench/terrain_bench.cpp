@@ -22,45 +22,6 @@ using namespace brushline::bench;
 
 namespace {
 
-constexpr int cells = 4000; // along each side
-constexpr double cellSize = side / cells;
-
-// Hills: a sum of waves 0.7 to 8 km long.
-void writeTerrain(const QString &path) {
-  struct Wave {
-    double east, north, phase, height;
-  };
-  test::Random random(5);
-  std::vector<Wave> waves(8);
-  for (Wave &wave : waves) {
-    const double length = random.between(700, 8000), towards = random.between(0, 2 * Angle::pi);
-    const double perCell = 2 * Angle::pi / length * cellSize;
-    wave = {perCell * std::sin(towards), perCell * std::cos(towards), random.between(0, 2 * Angle::pi), length / 50};
-  }
-  const char *options[] = {"TILED=YES", "BLOCKXSIZE=256", "BLOCKYSIZE=256", "COMPRESS=DEFLATE", nullptr};
-  GDALDriver *driver = GetGDALDriverManager()->GetDriverByName("GTiff");
-  GDALDataset *raster = driver->Create(qPrintable(path), cells, cells, 1, GDT_Float32, const_cast<char **>(options));
-  if (!raster)
-    throw std::runtime_error("the terrain model could not be made");
-  double place[] = {westEdge, cellSize, 0, northEdge, 0, -cellSize};
-  raster->SetGeoTransform(place);
-  raster->SetProjection(crs().toWkt().toUtf8().constData());
-  std::vector<float> row(cells);
-  CPLErr error = CE_None;
-  for (int r = 0; r < cells && error == CE_None; ++r) {
-    for (int c = 0; c < cells; ++c) {
-      double height = 500;
-      for (const Wave &wave : waves)
-        height += wave.height * std::sin(wave.east * c - wave.north * r + wave.phase);
-      row[size_t(c)] = float(height);
-    }
-    error = raster->GetRasterBand(1)->RasterIO(GF_Write, 0, r, cells, 1, row.data(), cells, 1, GDT_Float32, 0, 0);
-  }
-  GDALClose(raster);
-  if (error != CE_None)
-    throw std::runtime_error("the terrain model could not be written");
-}
-
 void annotate(const QString &routes, const QString &legs, const QString &terrain) {
   run(QStringLiteral("brushline:annotatelegs"),
       {{QStringLiteral("INPUT"), routes},

@@ -800,12 +800,12 @@ void AnnotateLegsTest::marksCount() {
   settings.walkers.emplace_back();
   settings.walkers[1].kind = PaceKind::Double;
   settings.walkers[1].eye_height = Length::metres(1.1);
-  const auto legs = annotate(
-      settings, route,
-      terrainOf([](double e, double n) { return 500 + 100 * std::sin(e / 700) * std::cos(n / 500); }, 400000, 5400000,
-                30000, 40000),
-      coverOf([](double e, double n) { return 100 + std::fmod(std::floor(e / 50) + std::floor(n / 70), 4); },
-              route.parts[0][0].grid));
+  const auto legs =
+      annotate(settings, route,
+               terrainOf([](double e, double n) { return 500 + 100 * std::sin(e / 700) * std::cos(n / 500); }, 400000,
+                         5400000, 30000, 40000),
+               coverOf([](double e, double n) { return 100 + std::fmod(std::floor(e / 50) + std::floor(n / 70), 4); },
+                       route.parts[0][0].grid));
   QCOMPARE(legs.size(), size_t(80));
   size_t most = 0;
   for (const AnnotatedLeg &leg : legs)

@@ -198,8 +198,7 @@ private slots:
 
   void face() {
     QCOMPARE(brushline_abi(), 1);
-    QVERIFY(QString::fromUtf8(brushline_built_for())
-                .contains(QRegularExpression(QStringLiteral("^3\\.\\d+\\.\\d+"))));
+    QVERIFY(QString::fromUtf8(brushline_built_for()).contains(QRegularExpression(QStringLiteral("^3\\.\\d+\\.\\d+"))));
   }
 };
 

@@ -107,9 +107,8 @@ void CoverTableTest::ownClasses() {
     VERIFY_AT(table.find(name) >= 0, name);
   // From open ground to thicket one sees less and less, and is slower (common practice, no source).
   double sight = 1e9, speed = 1e9;
-  for (const char *name :
-       {"open ground", "scattered trees", "open woods", "tall forest", "mixed forest", "young growth", "brush",
-        "thicket"}) {
+  for (const char *name : {"open ground", "scattered trees", "open woods", "tall forest", "mixed forest",
+                           "young growth", "brush", "thicket"}) {
     const CoverClass &entry = table.at(table.find(name));
     VERIFY_AT(entry.sight.metres() < sight, name);
     VERIFY_AT(entry.speed_factor && *entry.speed_factor <= speed, name);
@@ -191,8 +190,8 @@ void CoverTableTest::cells() {
 }
 
 void CoverTableTest::quotes() {
-  const CoverTable table =
-      parseCoverTable(header + "\"reeds, tall\",\"they say \"\"hay\"\"\",\"8\",\"9.5\",0.3,1.2,\"a, b, and \"\"c\"\"\"\n");
+  const CoverTable table = parseCoverTable(
+      header + "\"reeds, tall\",\"they say \"\"hay\"\"\",\"8\",\"9.5\",0.3,1.2,\"a, b, and \"\"c\"\"\"\n");
   const CoverClass &reeds = table.at(table.find("reeds, tall"));
   QCOMPARE(QString::fromStdString(reeds.label), QStringLiteral("they say \"hay\""));
   QCOMPARE(QString::fromStdString(reeds.note), QStringLiteral("a, b, and \"c\""));
@@ -252,14 +251,19 @@ void CoverTableTest::find() {
   CoverTable table;
   QCOMPARE(table.find("fern"), -1);
   table.add(named("Deep Fern"));
-  table.add(named("  b\xC3\xA4" "che\t")); // with an umlaut
+  table.add(named("  b\xC3\xA4"
+                  "che\t")); // with an umlaut
   for (const char *name : {"Deep Fern", "deep fern", "DEEP FERN", " deep fern", "deep fern\t \n", "\r\ndEEp fERn"})
     VERIFY_AT(table.find(name) == 0, name);
   // Spaces within the name count.
   for (const char *name : {"deepfern", "deep  fern", "deep", "", " ", "deep fern."})
     VERIFY_AT(table.find(name) == -1, name);
-  QCOMPARE(table.find("B\xC3\xA4" "CHE"), 1);
-  QCOMPARE(table.find("B\xC3\x84" "CHE"), -1); // other letters' case is left alone
+  QCOMPARE(table.find("B\xC3\xA4"
+                      "CHE"),
+           1);
+  QCOMPARE(table.find("B\xC3\x84"
+                      "CHE"),
+           -1); // other letters' case is left alone
   QCOMPARE(table.find("bache"), -1);
   QCOMPARE(QString::fromStdString(table.at(0).name), QStringLiteral("Deep Fern")); // kept as it was given
 }
@@ -285,8 +289,8 @@ void CoverTableTest::noName() {
 // Lines end as they do elsewhere, and the last one needs no end.
 void CoverTableTest::ends() {
   const CoverTable plain = parseCoverTable(header + "fern,,12,,1,1,a\nmoss,,13,,1,1,b");
-  const CoverTable windows =
-      parseCoverTable("class,label,sight_m,sight_bare,speed_f,pace_f,note\r\nfern,,12,,1,1,a\r\nmoss,,13,,1,1,b\r\n\r\n");
+  const CoverTable windows = parseCoverTable(
+      "class,label,sight_m,sight_bare,speed_f,pace_f,note\r\nfern,,12,,1,1,a\r\nmoss,,13,,1,1,b\r\n\r\n");
   for (const CoverTable *table : {&plain, &windows}) {
     QCOMPARE(table->classes().size(), size_t(2));
     QVERIFY(table->at(1).name == "moss" && table->at(1).note == "b" && table->at(1).sight.metres() == 13);

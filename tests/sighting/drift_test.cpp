@@ -268,10 +268,9 @@ void DriftTest::axis() {
       // Now and then due north, east, ... and errors that make circles.
       const bool plain = random.between(0, 1) < 0.3;
       const double degrees = plain ? 90 * std::floor(random.between(0, 4)) : random.between(0, 360);
-      const LegErrors errors = plain
-                                   ? errorsOf(0, 1, 0, degree)
-                                   : errorsOf(random.between(0, 5), random.between(0, 1), random.between(0, 1),
-                                              random.between(0, 0.2));
+      const LegErrors errors =
+          plain ? errorsOf(0, 1, 0, degree)
+                : errorsOf(random.between(0, 5), random.between(0, 1), random.between(0, 1), random.between(0, 0.2));
       ellipse = walkHops(drift, degrees, random.between(1, 3000), random.between(1, 50), errors);
     }
     const std::string where = std::to_string(i);
@@ -289,9 +288,9 @@ void DriftTest::ellipseAndLegAgree() {
     double degrees = 0;
     for (int leg = 0; leg < 4; ++leg) {
       degrees = random.between(0, 360);
-      ellipse = walkHops(drift, degrees, random.between(50, 3000), random.between(1, 50),
-                         errorsOf(random.between(0.5, 5), random.between(0, 1), random.between(0, 1),
-                                  random.between(0.01, 0.1)));
+      ellipse = walkHops(
+          drift, degrees, random.between(50, 3000), random.between(1, 50),
+          errorsOf(random.between(0.5, 5), random.between(0, 1), random.between(0, 1), random.between(0.01, 0.1)));
     }
     const double turn = (ellipse.major_axis.degrees() - degrees) * degree;
     const double major = ellipse.semi_major.metres(), minor = ellipse.semi_minor.metres();

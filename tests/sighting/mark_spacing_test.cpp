@@ -119,13 +119,13 @@ void MarkSpacingTest::openGround() {
 }
 
 // Each hop by the sight from its own start. By hand, in half-clear distances: 100 m of open woods (80 m), then brush
-// (12 m). From 0: 80. 0.5 x 80 = 40. From 40: 60 m of woods are three quarters, a quarter is left: 3 m of brush: 63 m, hop
-// 31.5. From 71.5: 28.5 m are 0.35625, 0.64375 are left: 7.725 m: 36.225, hop 18.1125; from 89.6125: 10.3875 m are
+// (12 m). From 0: 80. 0.5 x 80 = 40. From 40: 60 m of woods are three quarters, a quarter is left: 3 m of brush: 63 m,
+// hop 31.5. From 71.5: 28.5 m are 0.35625, 0.64375 are left: 7.725 m: 36.225, hop 18.1125; from 89.6125: 10.3875 m are
 // 0.12984375, left 0.87015625: 10.441875 m: 20.829375, hop 10.4146875; then at 100.0271875 the brush: 12, hops of 6.
 void MarkSpacingTest::twoCovers() {
   const MarkChain chain = spaceMarks(cover({{80, 100}, {12, 1000}}), metres(110), half, rule(0.5, 5, 400));
-  const double places[] = {40, 71.5, 89.6125, 100.0271875, 106.0271875, 110}, sights[] = {80,        63, 36.225,
-                                                                                          20.829375, 12, 12};
+  const double places[] = {40, 71.5, 89.6125, 100.0271875, 106.0271875, 110},
+               sights[] = {80, 63, 36.225, 20.829375, 12, 12};
   QCOMPARE(chain.marks.size(), size_t(6));
   for (size_t i = 0; i < 6; ++i) {
     VERIFY_NEAR(chain.marks[i].at_m, places[i], 1e-9, std::to_string(i));

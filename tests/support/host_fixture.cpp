@@ -248,8 +248,7 @@ QString Outcome::said() const {
 }
 
 Outcome run(const QString &algorithm, const QVariantMap &parameters, const Surroundings &surroundings) {
-  std::unique_ptr<QgsProcessingAlgorithm> created(
-      QgsApplication::processingRegistry()->createAlgorithmById(algorithm));
+  std::unique_ptr<QgsProcessingAlgorithm> created(QgsApplication::processingRegistry()->createAlgorithmById(algorithm));
   if (!created)
     fail(QStringLiteral("no algorithm ") + algorithm);
   Ear ownEar;
