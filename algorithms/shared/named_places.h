@@ -28,7 +28,7 @@ public:
   NamedPlaces(NamedPlaces &&) noexcept;
   NamedPlaces &operator=(NamedPlaces &&) noexcept;
 
-  //! The nearest named place within reach, or null. Of several equally near ones, any.
+  //! The nearest named place within reach, or null. Of several equally near ones, the first.
   const NamedPlace *nearest(const Place &place) const;
 
 private:
