@@ -30,6 +30,15 @@ double TiledGrid::interpolated(CellPosition position) {
   const auto row0 = int64_t(row);
   const double fx = column - double(column0);
   const double fy = row - double(row0);
+  const int64_t c = column0 % tileSize, r0 = row0 % tileSize;
+  if (fx > 0 && fy > 0 && c + 1 < tileSize && r0 + 1 < tileSize) {
+    // The usual case, all four in one tile.
+    const Tile &t = tile(column0 / tileSize, row0 / tileSize);
+    const float *north = t.cells.data() + r0 * t.columns + c, *south = north + t.columns;
+    const double upper = double(north[0]) + fx * (double(north[1]) - double(north[0]));
+    const double lower = double(south[0]) + fx * (double(south[1]) - double(south[0]));
+    return upper + fy * (lower - upper);
+  }
   // A neighbour of weight 0 is not asked: its lack of data does not matter.
   const auto along = [&](int64_t r) {
     const double west = cell(column0, r);

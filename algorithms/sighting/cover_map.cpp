@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 #include <utility>
 
 namespace brushline {
@@ -154,14 +153,15 @@ std::vector<CoverStretch> CoverMap::along(MapPoint from, MapPoint to) const {
     else if (end - start > sliver)
       stretches.push_back({end, cover, overlapping});
   };
-  std::multiset<size_t> active;
+  std::vector<size_t> active; // sorted
   for (size_t i = 0; i < events.size();) {
     const double at = events[i].at;
-    append(at, active.empty() ? -1 : mIndex->patches[*active.begin()].cover, active.size() > 1);
+    append(at, active.empty() ? -1 : mIndex->patches[active.front()].cover, active.size() > 1);
     for (; i < events.size() && events[i].at == at; ++i) {
+      const auto found = std::lower_bound(active.begin(), active.end(), events[i].patch);
       if (events[i].enters)
-        active.insert(events[i].patch);
-      else if (const auto found = active.find(events[i].patch); found != active.end())
+        active.insert(found, events[i].patch);
+      else if (found != active.end() && *found == events[i].patch)
         active.erase(found);
     }
   }

@@ -88,7 +88,8 @@ double SightLine::shortestSight(double from_m, double to_m, const Looking &looki
   double shortest = std::min(sightFrom(from_m, looking), sightFrom(to_m, looking));
   const auto look = [&](double at) {
     if (at > from_m && at < to_m)
-      shortest = std::min(shortest, sightFrom(at, looking));
+      // No farther than matters.
+      shortest = groundSight(at, std::min(shortest, coverSight(at, looking.clear_probability)), looking);
   };
   const double exponent = -std::log(looking.clear_probability);
   for (const SightStretch &border : mStretches) {

@@ -467,7 +467,7 @@ void AnnotateLegsRunTest::cancelInTheMiddle() {
   } else if (job == "polygons") {
     routes = manyRoutes(1, 5, 74);
     std::vector<Row> rows;
-    for (int i = 0; i < 120000; ++i) {
+    for (int i = 0; i < 200000; ++i) {
       const double x = east + random.between(0, 3000), y = north + random.between(0, 3000);
       rows.push_back({QgsGeometry::fromRect(QgsRectangle(x, y, x + 5, y + 5)), {"brush"}});
     }
@@ -476,7 +476,7 @@ void AnnotateLegsRunTest::cancelInTheMiddle() {
   } else {
     routes = manyRoutes(1, 5, 74);
     std::vector<Row> rows;
-    for (int i = 0; i < 50000; ++i)
+    for (int i = 0; i < 200000; ++i)
       rows.push_back({QgsGeometry(new QgsPoint(east + random.between(0, 3000), north + random.between(0, 3000))),
                       {QString::number(i)}});
     other = layer("places", "Point", "EPSG:32621", {field("name", FieldType::Text)}, rows);
@@ -487,14 +487,18 @@ void AnnotateLegsRunTest::cancelInTheMiddle() {
     if (parameters.contains(key) || QString(key) == "OUTPUT")
       parameters[key] = folder.filePath(QString(key) + ".geojson");
 
-  const Outcome undisturbed = annotate(parameters, {{}, nullptr, false, true});
-  VERIFY_RAN(undisturbed);
-  const double whole = undisturbed.seconds;
-  QVERIFY2(whole > 0.1, qPrintable(QString::number(whole))); // big enough to be cancelled in the middle
+  double whole = 1e9; // the fastest of three, since the first run warms things up
+  for (int attempt = 0; attempt < 3; ++attempt) {
+    const Outcome undisturbed = annotate(parameters, {{}, nullptr, false, true});
+    VERIFY_RAN(undisturbed);
+    whole = std::min(whole, undisturbed.seconds);
+  }
+  QVERIFY2(whole > 0.05, qPrintable(QString::number(whole))); // big enough to be cancelled in the middle
   for (const QString &file : QDir(folder.path()).entryList(QDir::Files))
     QVERIFY(QFile::remove(folder.filePath(file)));
 
   double slowest = 0;
+  int cancelledAt = 0;
   for (const double share : {0.15, 0.5, 0.8}) {
     double fastest = 1e9;
     for (int attempt = 0; attempt < 3 && fastest > 0.1; ++attempt) {
@@ -523,11 +527,12 @@ void AnnotateLegsRunTest::cancelInTheMiddle() {
       QVERIFY(!outcome.results.contains("OUTPUT"));
       fastest = std::min(fastest, seconds);
     }
-    if (share < 0.6)
-      QVERIFY2(fastest < 1e8, "never cancelled in the middle");
-    if (fastest < 1e8)
+    if (fastest < 1e8) {
       slowest = std::max(slowest, fastest);
+      ++cancelledAt;
+    }
   }
+  QVERIFY2(cancelledAt > 0, "never cancelled in the middle");
   qInfo("%s: %.0f ms in all; %.0f ms after being cancelled", qPrintable(job), 1000 * whole, 1000 * slowest);
   QVERIFY2(slowest < 0.1, qPrintable(QString("%1 s after being cancelled").arg(slowest)));
 }
