@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QUuid>
+#include <gdal.h>
 #include <qgsexception.h>
 #include <qgsrasterblock.h>
 #include <qgsrasterdataprovider.h>
@@ -15,6 +16,8 @@ namespace brushline {
 
 namespace {
 constexpr double noData = -9999;
+// GDAL keeps what is written in memory until its cache is full: a twentieth of the machine's memory.
+constexpr GIntBig mostCached = 8 * 1024 * 1024;
 } // namespace
 
 RasterOutput::RasterOutput(const ParameterReader &reader, const QString &key, const QgsRectangle &extent, int columns,
@@ -57,6 +60,8 @@ void RasterOutput::writeRows(int firstRow, const std::vector<double> &values) {
     block.setValue(qgssize(i), std::isfinite(values[i]) ? values[i] : noData);
   if (!mProvider->writeBlock(&block, 1, 0, firstRow))
     fail(mProvider->error().summary());
+  while (GDALGetCacheUsed64() > mostCached && GDALFlushCacheBlock()) {
+  }
 }
 
 QString RasterOutput::finish() {

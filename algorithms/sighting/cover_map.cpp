@@ -99,6 +99,13 @@ struct CoverMap::Index {
 
 CoverMap::CoverMap(std::vector<CoverPatch> given) : mIndex(std::make_unique<Index>()) {
   std::vector<Entry> entries;
+  size_t points = 0;
+  for (const CoverPatch &patch : given)
+    for (const auto &ring : patch.rings)
+      points += ring.size() + 1;
+  mIndex->points.reserve(points);
+  mIndex->patches.reserve(given.size());
+  entries.reserve(given.size());
   for (CoverPatch &patch : given) {
     IndexBox box;
     bg::assign_inverse(box);

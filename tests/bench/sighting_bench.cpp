@@ -206,13 +206,14 @@ void compareChoosing(const Host &host, long most, int repeat) {
   {
     // One leg of a metre: what remains is reading, and the index.
     Layer layer(none, QStringLiteral("route"), host::lineString);
-    layer.add(new QgsLineString(QVector<double>{westEdge + 1, westEdge + 2}, QVector<double>{northEdge - 1, northEdge - 1}),
+    layer.add(new QgsLineString(QVector<double>{westEdge + 1, westEdge + 2},
+                                QVector<double>{northEdge - 1, northEdge - 1}),
               QStringLiteral("short"));
   }
   Candidates candidates(count);
   for (const bool away : {true, false}) {
-    std::printf("choosemarks, %ld legs of 300 m; medians of %d; candidates %s\n%10s %12s %12s %12s\n", 100 * count, repeat,
-                away ? "grow away from the legs, 5 a leg beside them" : "grow everywhere", "candidates", "all s",
+    std::printf("choosemarks, %ld legs of 300 m; medians of %d; candidates %s\n%10s %12s %12s %12s\n", 100 * count,
+                repeat, away ? "grow away from the legs, 5 a leg beside them" : "grow everywhere", "candidates", "all s",
                 "reading s", "beyond it s");
     for (long all = 10000; all <= most; all *= 10) {
       candidates.write(trees, all, away);

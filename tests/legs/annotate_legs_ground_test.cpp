@@ -170,6 +170,12 @@ void AnnotateLegsGroundTest::missingColumnsTakeTheParameters() {
   const Outcome expected = annotate(parameters);
   VERIFY_RAN(expected);
   QVERIFY(expected.rows()[0].null("walker"));
+  const OutputRow &plain = expected.rows()[0];
+  const double metres = plain.number("dist_m"), degree = Angle::pi / 180;
+  QCOMPARE(plain["paces"].toInt(), int(std::lround(1.44 * metres / 2)));
+  VERIFY_NEAR(plain.number("along_m"), 0.09 * metres, 1e-9, "");
+  const double common = 4 / 12.0 + plain.number("decl_err") * plain.number("decl_err");
+  VERIFY_NEAR(plain.number("drift_m"), metres * degree * std::sqrt(49 + common), 1e-9, "one hop");
   const Layer bare = table("walkers", {field("walker", FieldType::Text)}, {{"Ann"}});
   const Layer empty = table("walkers",
                             {field("WALKER", FieldType::Text), field("paces_100m", FieldType::Real),
