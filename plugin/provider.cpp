@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "provider.h"
 
+#include "handouts/algorithms.h"
 #include "legs/algorithms.h"
 #include "sighting/algorithms.h"
 
@@ -17,7 +18,7 @@ QIcon Provider::icon() const { return QIcon(svgIconPath()); }
 QString Provider::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
 
 void Provider::loadAlgorithms() {
-  for (const auto &subject : {legs::algorithms(), sighting::algorithms()})
+  for (const auto &subject : {legs::algorithms(), sighting::algorithms(), handouts::algorithms()})
     for (QgsProcessingAlgorithm *algorithm : subject)
       addAlgorithm(algorithm);
 }

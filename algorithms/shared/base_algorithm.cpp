@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/base_algorithm.h"
 
-#include "shared/vector_output_host.h"
+#include "shared/input_files_host.h"
 
 #include <QFile>
 #include <QIcon>

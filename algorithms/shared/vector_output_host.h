@@ -10,10 +10,6 @@
 
 namespace brushline {
 
-//! Throws QgsProcessingException when an output would be written over the file of an input or of another output. Main
-//! thread.
-void refuseInputFile(const ParameterReader &reader, const QString &key);
-
 /**
  * An output layer that appears whole or not at all: unless finish() is reached, the file that was begun is removed.
  * (A table begun inside an existing database is left to the database.)

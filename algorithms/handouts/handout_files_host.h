@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/parameter_reader_host.h"
+
+#include <QSaveFile>
+#include <QSet>
+#include <QString>
+#include <QStringList>
+
+#include <memory>
+
+namespace brushline {
+
+/**
+ * Names for files that any file system takes, none like another: of path separators, signs that some systems keep for
+ * themselves, control and direction signs nothing is left; names of devices are given another; long ones are cut
+ * between letters.
+ */
+class FileNames {
+public:
+  //! \param ending without a dot; empty: none. \returns parts joined by " - ", with the ending; different from all
+  //! given before, also where case and the writing of accents do not count.
+  QString take(const QStringList &parts, const QString &ending);
+
+private:
+  QSet<QString> mTaken;
+};
+
+/**
+ * The files that a run writes. Each appears whole or not at all: it is written under another name, synced and renamed.
+ */
+class HandoutFiles {
+  Q_DECLARE_TR_FUNCTIONS(brushline::HandoutFiles)
+
+public:
+  //! FOLDER, REPLACE.
+  static Definitions folderDefinitions();
+  //! REPLACE alone, for an algorithm with an output file.
+  static Definitions replaceDefinitions();
+
+  //! Main thread; remembers the files of the inputs, which are never written over.
+  explicit HandoutFiles(const ParameterReader &reader);
+
+  //! Makes the folder FOLDER where there is none. Throws when it cannot be written to.
+  QString folder();
+
+  //! Throws when a file may not be written: it is an input's, or is there and REPLACE is off.
+  void checkFree(const QString &path) const;
+
+  //! Begins a file. Throws when it cannot be made.
+  std::unique_ptr<QSaveFile> begin(const QString &path);
+  //! Ends it: from now on it is there under its name. Throws when something could not be written; then it is not.
+  void commit(QSaveFile &file);
+  //! Both at once.
+  void write(const QString &path, const QByteArray &content);
+
+  long written() const { return mWritten; }
+  //! Tells how many were written, and how many of these took the place of an older one.
+  void report(QgsProcessingFeedback *feedback) const;
+
+private:
+  QString mKey; // the parameter that says where
+  QString mFolder;
+  bool mReplace;
+  QSet<QString> mInputs;
+  long mWritten = 0, mReplaced = 0;
+};
+
+} // namespace brushline

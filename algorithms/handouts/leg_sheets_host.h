@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "quantities/place.h"
+#include "shared/parameter_reader_host.h"
+
+#include <QDate>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace brushline {
+
+//! A mark on a leg, as a row of the output MARKS has it.
+struct SheetMark {
+  int number = 0; //!< from 1 on each leg
+  QString name;   //!< empty: a spaced mark, not a thing on the ground
+  std::optional<double> at_m; //!< from the leg's start
+  std::optional<long> paces;  //!< from the leg's start
+  std::optional<double> sight_m, offset_m;
+  Place place;
+};
+
+//! A leg, as a row of annotated legs has it. Bearings in degrees from the north that is named; what the row does not
+//! tell is none, or empty.
+struct SheetLeg {
+  int number = 0;
+  QString from, to; //!< names of its ends
+  std::optional<double> true_bearing, grid_bearing, magnetic_bearing, convergence, declination, declination_error;
+  QDate date;
+  std::optional<double> dial, back_dial; //!< in the unit that dial_text shows
+  QString dial_text;                     //!< empty where no compass can be used
+  QString back_text;                     //!< back_dial written like dial_text
+  QString compass_point;
+  std::optional<double> length_m, slope_m, climb_m, drop_m;
+  std::optional<long> paces;
+  std::optional<double> minutes;
+  QString cover; //!< the class
+  std::optional<double> sight_m, spacing_m;
+  std::optional<long> sightings;
+  std::optional<double> drift_m, along_m; //!< one sigma
+  QString warnings;
+  Place start, end;
+  std::vector<SheetMark> marks; //!< in order; empty without MARKS
+};
+
+//! The legs of one route, one walker and one direction, in the order walked: what a handout is made of.
+struct LegSheet {
+  QString route;
+  QString walker; //!< empty: none is named
+  bool back = false;
+  std::vector<SheetLeg> legs; //!< at least one
+
+  //! Sums; none when a leg does not tell.
+  std::optional<double> length_m() const, minutes() const, climb_m() const, drop_m() const;
+  std::optional<long> paces() const;
+  //! The day its bearings hold for: the first leg's; null when unknown.
+  QDate date() const { return legs.front().date; }
+  //! The declination at the first leg's start.
+  std::optional<double> declination() const { return legs.front().declination; }
+};
+
+namespace leg_sheets {
+
+//! INPUT: annotated legs.
+Definitions legsDefinitions();
+//! MARKS: their marks, optional.
+Definitions marksDefinitions();
+
+//! Throws for layers without the fields that a handout needs; reads no features.
+void check(const ParameterReader &reader);
+
+/**
+ * Reads INPUT, and MARKS where the algorithm has it and it is given, into sheets in the order in which they are met.
+ * Legs without a line, without number or without paces are passed over, counted and told; so are marks that belong to
+ * no leg. Throws QgsProcessingException when no leg is left, and Cancelled.
+ */
+std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+
+} // namespace leg_sheets
+
+} // namespace brushline
