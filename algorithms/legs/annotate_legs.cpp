@@ -63,24 +63,28 @@ const GridNorth &LegAnnotator::gridNorth(const std::string &grid) {
   return found->second;
 }
 
-LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, std::optional<Profile> profile) {
+LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, TrueBearing arrival, std::optional<Profile> profile) {
   Ground ground;
   if (profile) {
     const ProfileSummary summary = summarize(*profile);
-    if (summary.without_data > Length()) {
+    if (summary.without_data > Length())
       leg.warnings.push_back({LegRemark::NoTerrain, summary.without_data.metres()});
-    } else {
+    else
       leg.profile = summary;
-      ground.profile = std::move(profile);
-    }
   }
-  if (!mCover)
+  const auto keepProfile = [&] {
+    if (leg.profile)
+      ground.profile = std::move(profile);
+  };
+  if (!mCover) {
+    keepProfile();
     return ground;
+  }
 
-  // Nobody needs to see farther than the most spacing asks for.
-  const Length reach =
-      leg.length + Length::metres(mSettings.spacing.most.metres() / mSettings.spacing.sight_share);
-  const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, reach);
+  // Nobody needs to see farther than the most spacing asks for, and nobody sees farther than the cover lets one.
+  const LookBeyond beyond{Length::metres(mSettings.spacing.most.metres() / mSettings.spacing.sight_share),
+                          -std::log(mSettings.clear_sight)};
+  const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, leg.length, beyond);
   ground.footing = footingOf(pieces, *mSettings.cover_table, leg.length);
   std::map<int, double> metresOf; // of the leg, by class
   std::vector<SightStretch> stretches;
@@ -108,11 +112,15 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, std::optional<Pro
   if (unknown > 0)
     leg.warnings.push_back({LegRemark::NoCover, unknown});
   if (unknown < leg.length.metres() * (1 - 1e-9)) {
-    std::optional<Profile> beyond;
-    if (mTerrain)
-      beyond = mTerrain->profile(leg.start, leg.true_bearing, reach);
-    ground.sight.emplace(std::move(stretches), std::move(beyond));
+    ground.sight.emplace(std::move(stretches));
+    if (profile) {
+      const double seen = ground.sight->sightFrom(leg.length.metres(), {mSettings.clear_sight});
+      Profile seenOver = *profile;
+      mTerrain->lengthen(seenOver, leg.end, arrival, std::min(beyond.farthest, Length::metres(seen)));
+      ground.sight->setProfile(std::move(seenOver));
+    }
   }
+  keepProfile();
   return ground;
 }
 
@@ -246,7 +254,7 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
     std::optional<Profile> profile;
     if (stretch.profile)
       profile = back ? reversed(*stretch.profile) : *stretch.profile;
-    const Ground ground = groundOf(leg, std::move(profile));
+    const Ground ground = groundOf(leg, arrival, std::move(profile));
     for (size_t i = 0; i < mSettings.walkers.size(); ++i)
       leg.by_walker.push_back(walk(leg, ground, mSettings.walkers[i], drifts[i]));
     legs.push_back(std::move(leg));

@@ -136,7 +136,7 @@ public:
 private:
   struct Ground;
   const GridNorth &gridNorth(const std::string &grid);
-  Ground groundOf(AnnotatedLeg &leg, std::optional<Profile> profile);
+  Ground groundOf(AnnotatedLeg &leg, TrueBearing arrival, std::optional<Profile> profile);
   LegForWalker walk(const AnnotatedLeg &leg, const Ground &ground, const Walker &walker, RouteDrift &drift) const;
 
   AnnotateSettings mSettings;

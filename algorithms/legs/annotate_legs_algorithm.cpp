@@ -97,8 +97,8 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   const auto terrain = terrain_parameters::read(reader);
   const size_t count = threads();
   for (size_t i = 0; i < count; ++i)
-    mAnnotators.push_back(std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain, count),
-                                                         mCover.source(count)));
+    mAnnotators.push_back(std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain),
+                                                         mCover.source()));
 }
 
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {

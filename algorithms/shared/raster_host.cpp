@@ -73,7 +73,8 @@ std::optional<RasterInput> RasterInput::read(const ParameterReader &reader, cons
 
 RasterInput::RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvider> provider, int band,
                          const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms)
-    : mKey(key), mProvider(std::move(provider)), mBand(band), mCrs(crs), mTransforms(transforms) {}
+    : mKey(key), mProvider(std::move(provider)), mBand(band), mCrs(crs), mTransforms(transforms),
+      mTiles(std::make_shared<TileStore>(256)) {} // of 256 KiB
 
 Project RasterInput::projectFrom(const QgsCoordinateReferenceSystem &crs) const {
   const QgsCoordinateTransform transform(crs, mCrs, mTransforms);
@@ -82,7 +83,7 @@ Project RasterInput::projectFrom(const QgsCoordinateReferenceSystem &crs) const 
 
 QgsRectangle RasterInput::extent() const { return mProvider->extent(); }
 
-TiledGrid RasterInput::grid(size_t threads) const {
+TiledGrid RasterInput::grid() const {
   const std::shared_ptr<QgsRasterDataProvider> provider(mProvider->clone());
   provider->enableProviderResampling(false); // a layer may be drawn smoothed; its values are not
   const QgsRectangle extent = provider->extent();
@@ -115,8 +116,7 @@ TiledGrid RasterInput::grid(size_t threads) const {
     }
     return cells;
   };
-  constexpr size_t tilesKept = 256, tilesAtLeast = 32; // of 256 KiB
-  return TiledGrid(shape, readWindow, std::max(tilesAtLeast, tilesKept / std::max<size_t>(threads, 1)));
+  return TiledGrid(shape, readWindow, mTiles);
 }
 
 } // namespace brushline

@@ -33,9 +33,9 @@ public:
   RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvider> provider, int band,
               const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
 
-  //! A grid with a provider of its own. Main thread; used from one thread at a time.
-  //! \param threads that have such grids beside each other: they share the memory, 64 MiB a raster and at least 8 each.
-  TiledGrid grid(size_t threads = 1) const;
+  //! A grid with a provider of its own. Main thread; used from one thread at a time. All grids of a raster share what
+  //! they read, 64 MiB of it.
+  TiledGrid grid() const;
   Project project() const { return projectInto(mCrs, mTransforms); }
   //! From another coordinate system into the raster's.
   Project projectFrom(const QgsCoordinateReferenceSystem &crs) const;
@@ -48,6 +48,7 @@ private:
   int mBand;
   QgsCoordinateReferenceSystem mCrs;
   QgsCoordinateTransformContext mTransforms;
+  std::shared_ptr<TileStore> mTiles;
 };
 
 } // namespace brushline

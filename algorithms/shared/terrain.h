@@ -40,8 +40,13 @@ public:
   //! As above, from a place by a bearing.
   Profile profile(const Place &from, TrueBearing departure, Length length);
 
+  //! Lengthens a profile of at least one step beyond its end, by the same steps.
+  //! \param end the place where it ends. \param onward the line's bearing there. \param by how much, at least.
+  void lengthen(Profile &profile, const Place &end, TrueBearing onward, Length by);
+
 private:
   Profile profileOver(const std::vector<GeodesicChord> &chords, Length length);
+  std::vector<double> heightsOver(const std::vector<GeodesicChord> &chords, Length length, size_t steps);
 
   TiledGrid mGrid;
   Project mProject;

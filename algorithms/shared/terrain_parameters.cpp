@@ -22,8 +22,8 @@ Definitions definitions() {
 
 std::optional<RasterInput> read(const ParameterReader &reader) { return RasterInput::read(reader, demKey, bandKey); }
 
-std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster, size_t threads) {
-  return raster ? std::make_unique<Terrain>(raster->grid(threads), raster->project()) : nullptr;
+std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster) {
+  return raster ? std::make_unique<Terrain>(raster->grid(), raster->project()) : nullptr;
 }
 
 } // namespace brushline::terrain_parameters

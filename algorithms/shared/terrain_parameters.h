@@ -15,6 +15,6 @@ Definitions definitions();
 std::optional<RasterInput> read(const ParameterReader &reader);
 
 //! A terrain model over a raster, for one thread of several; null without a raster. Main thread.
-std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster, size_t threads = 1);
+std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster);
 
 } // namespace brushline::terrain_parameters

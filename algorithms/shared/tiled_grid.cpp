@@ -9,8 +9,18 @@
 
 namespace brushline {
 
+namespace {
+constexpr size_t recentTiles = 16;
+} // namespace
+
 TiledGrid::TiledGrid(const GridShape &shape, ReadWindow read, size_t tilesKept)
-    : mShape(shape), mRead(std::move(read)), mTilesKept(std::max<size_t>(tilesKept, 1)) {
+    : TiledGrid(shape, std::move(read), std::make_shared<TileStore>(tilesKept)) {
+  mRecent = 1; // the store is at hand already
+}
+
+TiledGrid::TiledGrid(const GridShape &shape, ReadWindow read, std::shared_ptr<TileStore> store)
+    : mShape(shape), mRead(std::move(read)), mTileColumns((shape.columns + tileSize - 1) / tileSize),
+      mStore(std::move(store)), mRecent(recentTiles) {
   if (!(shape.cell_width > 0) || !(shape.cell_height > 0) || shape.columns < 1 || shape.rows < 1)
     throw std::invalid_argument("a raster needs cells of positive size");
 }
@@ -34,7 +44,7 @@ double TiledGrid::interpolated(CellPosition position) {
   if (fx > 0 && fy > 0 && c + 1 < tileSize && r0 + 1 < tileSize) {
     // The usual case, all four in one tile.
     const Tile &t = tile(column0 / tileSize, row0 / tileSize);
-    const float *north = t.cells.data() + r0 * t.columns + c, *south = north + t.columns;
+    const float *north = t.cells + r0 * t.columns + c, *south = north + t.columns;
     const double upper = double(north[0]) + fx * (double(north[1]) - double(north[0]));
     const double lower = double(south[0]) + fx * (double(south[1]) - double(south[0]));
     return upper + fy * (lower - upper);
@@ -100,7 +110,7 @@ double TiledGrid::cell(int64_t column, int64_t row) {
 }
 
 const TiledGrid::Tile &TiledGrid::tile(int64_t tileColumn, int64_t tileRow) {
-  const int64_t key = tileRow * ((mShape.columns + tileSize - 1) / tileSize) + tileColumn;
+  const int64_t key = tileRow * mTileColumns + tileColumn;
   if (!mTiles.empty() && mTiles.front().key == key)
     return mTiles.front();
   if (const auto found = mByKey.find(key); found != mByKey.end()) {
@@ -110,14 +120,17 @@ const TiledGrid::Tile &TiledGrid::tile(int64_t tileColumn, int64_t tileRow) {
   const CellWindow window{tileColumn * tileSize, tileRow * tileSize,
                           std::min(tileSize, mShape.columns - tileColumn * tileSize),
                           std::min(tileSize, mShape.rows - tileRow * tileSize)};
-  std::vector<float> cells = mRead(window);
-  if (cells.size() != size_t(window.columns * window.rows))
-    throw std::runtime_error("a tile of the raster was read in the wrong size");
-  if (mTiles.size() >= mTilesKept) {
+  const TileCells cells = mStore->get(key, [&] {
+    std::vector<float> read = mRead(window);
+    if (read.size() != size_t(window.columns * window.rows))
+      throw std::runtime_error("a tile of the raster was read in the wrong size");
+    return read;
+  });
+  if (mTiles.size() >= mRecent) {
     mByKey.erase(mTiles.back().key);
     mTiles.pop_back();
   }
-  mTiles.push_front({key, window.columns, std::move(cells)});
+  mTiles.push_front({key, window.columns, cells, cells->data()});
   mByKey[key] = mTiles.begin();
   return mTiles.front();
 }

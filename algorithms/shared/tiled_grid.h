@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "shared/tile_store.h"
+
 #include <cstdint>
 #include <functional>
 #include <list>
+#include <memory>
 #include <unordered_map>
 #include <vector>
 
@@ -43,7 +46,8 @@ struct CellRun {
  * A raster band read by tiles as it is needed, the latest ones kept.
  *
  * Asking a host's raster point by point costs a call each (and a request each from a server, and a block of the file
- * each when its cache is small); a tile costs one.
+ * each when its cache is small); a tile costs one. One thread at a time; grids over the same raster may share a store,
+ * each with a reader of its own.
  */
 class TiledGrid {
 public:
@@ -52,6 +56,8 @@ public:
 
   //! \param tilesKept memory is tilesKept * 256 KiB at the most.
   TiledGrid(const GridShape &shape, ReadWindow read, size_t tilesKept = 256);
+  //! With a store that grids over the same raster share.
+  TiledGrid(const GridShape &shape, ReadWindow read, std::shared_ptr<TileStore> store);
 
   //! The cell position of a place in the raster's coordinates; NaN for NaN.
   CellPosition cellOf(double x, double y) const;
@@ -80,7 +86,8 @@ private:
   struct Tile {
     int64_t key;
     int64_t columns;
-    std::vector<float> cells;
+    TileCells shared;
+    const float *cells;
   };
 
   double cell(int64_t column, int64_t row);
@@ -88,7 +95,9 @@ private:
 
   GridShape mShape;
   ReadWindow mRead;
-  size_t mTilesKept;
+  int64_t mTileColumns;
+  std::shared_ptr<TileStore> mStore;
+  size_t mRecent;         // how many tiles are at hand without asking the store
   std::list<Tile> mTiles; // latest first
   std::unordered_map<int64_t, std::list<Tile>::iterator> mByKey;
 };

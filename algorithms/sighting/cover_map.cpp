@@ -132,10 +132,13 @@ std::vector<CoverStretch> CoverMap::along(MapPoint from, MapPoint to) const {
   };
   std::vector<Event> events;
   std::vector<Entry> near;
+  events.reserve(32);
+  near.reserve(16);
   if (from.x == to.x && from.y == to.y)
     to.x = std::nextafter(to.x + 1e-12, HUGE_VAL); // a direction, so that inside and outside can be told
   mIndex->tree.query(bg::index::intersects(IndexSegment({from.x, from.y}, {to.x, to.y})), std::back_inserter(near));
   std::vector<double> shares;
+  shares.reserve(16);
   for (const Entry &entry : near) {
     mIndex->crossings(mIndex->patches[entry.second], from, to, shares);
     for (size_t i = 0; i + 1 < shares.size(); i += 2) {

@@ -135,7 +135,7 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
 }
 } // namespace
 
-std::unique_ptr<CoverSource> CoverSetting::source(size_t threads) const {
+std::unique_ptr<CoverSource> CoverSetting::source() const {
   if (!given())
     return nullptr;
   std::vector<double> extinctions;
@@ -145,10 +145,10 @@ std::unique_ptr<CoverSource> CoverSetting::source(size_t threads) const {
   if (map)
     source->setPatches(map, map_project);
   if (codes)
-    source->setCodes(codes->grid(threads), codes->project(),
+    source->setCodes(codes->grid(), codes->project(),
                      [table = table](long code) { return table->find(std::to_string(code)); });
   if (sights)
-    source->setSights(sights->grid(threads), sights->project());
+    source->setSights(sights->grid(), sights->project());
   return source;
 }
 

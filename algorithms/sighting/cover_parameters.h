@@ -25,7 +25,7 @@ struct CoverSetting {
 
   bool given() const { return map || codes || sights; }
   //! A source for one thread of several; null when no cover is given. Main thread.
-  std::unique_ptr<CoverSource> source(size_t threads = 1) const;
+  std::unique_ptr<CoverSource> source() const;
 };
 
 namespace cover_parameters {

@@ -23,7 +23,12 @@ struct Text {
 void addRing(const QgsCurve *ring, CoverPatch &patch) {
   if (!ring)
     return;
-  std::unique_ptr<QgsLineString> line(ring->curveToLine());
+  const auto *line = qgsgeometry_cast<const QgsLineString *>(ring);
+  std::unique_ptr<QgsLineString> straight;
+  if (!line) {
+    straight.reset(ring->curveToLine());
+    line = straight.get();
+  }
   std::vector<MapPoint> points(size_t(line->numPoints()));
   for (int i = 0; i < line->numPoints(); ++i)
     points[size_t(i)] = {line->xAt(i), line->yAt(i)};

@@ -3,6 +3,7 @@
 
 #include "sighting/extinction.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -29,21 +30,46 @@ struct Patch {
   bool operator==(const Patch &other) const { return cover == other.cover && overlapping == other.overlapping; }
 };
 
-double alongChord(const GeodesicChord &chord, double share) {
-  return share >= 1 ? chord.end_m : chord.start_m + share * (chord.end_m - chord.start_m);
-}
-
 bool isFinite(const GeodesicChord &chord) {
   return std::isfinite(chord.x0) && std::isfinite(chord.y0) && std::isfinite(chord.x1) && std::isfinite(chord.y1);
 }
 
+// Calls work(chord) for what lies between two places of the line, cut to these.
+template <typename Work>
+void eachBetween(const std::vector<GeodesicChord> &chords, double from_m, double to_m, Work work) {
+  for (GeodesicChord chord : chords) {
+    if (chord.end_m <= from_m || chord.start_m >= to_m)
+      continue;
+    const double span = chord.end_m - chord.start_m, dx = chord.x1 - chord.x0, dy = chord.y1 - chord.y0;
+    if (chord.end_m > to_m) {
+      const double share = (to_m - chord.start_m) / span;
+      chord.x1 = chord.x0 + share * dx;
+      chord.y1 = chord.y0 + share * dy;
+      chord.end_m = to_m;
+    }
+    if (chord.start_m < from_m) {
+      const double share = (from_m - chord.start_m) / span;
+      chord.x0 += share * dx;
+      chord.y0 += share * dy;
+      chord.start_m = from_m;
+    }
+    work(chord);
+  }
+}
+
+double alongChord(const GeodesicChord &chord, double share) {
+  return share >= 1 ? chord.end_m : chord.start_m + share * (chord.end_m - chord.start_m);
+}
+
 // The values of a raster's cells along a line; what() turns a cell's value (NaN: no data) into what is kept.
 template <typename Value, typename What>
-std::vector<Cut<Value>> cellsAlong(TiledGrid &grid, const std::vector<GeodesicChord> &chords, What what) {
+std::vector<Cut<Value>> cellsBetween(TiledGrid &grid, const std::vector<GeodesicChord> &chords, double from_m,
+                                     double to_m, What what) {
   std::vector<Cut<Value>> cuts;
-  for (const GeodesicChord &chord : chords)
+  eachBetween(chords, from_m, to_m, [&](const GeodesicChord &chord) {
     for (const CellRun &run : grid.along(grid.cellOf(chord.x0, chord.y0), grid.cellOf(chord.x1, chord.y1)))
       append(cuts, alongChord(chord, run.to), what(run.value));
+  });
   return cuts;
 }
 
@@ -63,20 +89,52 @@ void CoverSource::setSights(TiledGrid sights, Project project) {
   mSights = Raster{std::move(sights), std::move(project)};
 }
 
-std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing departure, Length length) {
+struct CoverSource::Chords {
+  std::vector<GeodesicChord> patches, codes, sights;
+};
+
+std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing departure, Length length,
+                                           const LookBeyond &beyond) {
+  constexpr double firstLook = 160; // metres beyond the end; most covers hide all that lies farther
+  const Length farthest = length + beyond.farthest;
+  Chords chords;
+  if (mMap)
+    chords.patches = chordsAlong(from, departure, farthest, mMapProject);
+  if (mCodes)
+    chords.codes = chordsAlong(from, departure, farthest, mCodes->project);
+  if (mSights)
+    chords.sights = chordsAlong(from, departure, farthest, mSights->project);
+
+  std::vector<CoverPiece> pieces;
+  const double end = length.metres();
+  double known = 0, depth = 0; // up to where; of what lies beyond the end
+  for (double look = firstLook; known < farthest.metres() && (known < end || depth < beyond.depth); look *= 2) {
+    const double to = std::min(farthest.metres(), end + look);
+    addPieces(chords, known, to, pieces);
+    known = to;
+    depth = 0;
+    for (auto piece = pieces.rbegin(); piece != pieces.rend() && piece->to_m > end; ++piece) {
+      const double start = piece + 1 == pieces.rend() ? 0 : (piece + 1)->to_m;
+      depth += piece->extinction.value_or(0) * (piece->to_m - std::max(start, end));
+    }
+  }
+  return pieces;
+}
+
+void CoverSource::addPieces(const Chords &chords, double from_m, double to_m, std::vector<CoverPiece> &pieces) {
   std::vector<Cut<Patch>> patches;
   if (mMap)
-    for (const GeodesicChord &chord : chordsAlong(from, departure, length, mMapProject)) {
+    eachBetween(chords.patches, from_m, to_m, [&](const GeodesicChord &chord) {
       if (!isFinite(chord)) {
         append(patches, chord.end_m, Patch{-1, false});
-        continue;
+        return;
       }
       for (const CoverStretch &stretch : mMap->along({chord.x0, chord.y0}, {chord.x1, chord.y1}))
         append(patches, alongChord(chord, stretch.to), Patch{stretch.cover, stretch.overlapping});
-    }
+    });
   std::vector<Cut<int>> codes;
   if (mCodes)
-    codes = cellsAlong<int>(mCodes->grid, chordsAlong(from, departure, length, mCodes->project), [this](double value) {
+    codes = cellsBetween<int>(mCodes->grid, chords.codes, from_m, to_m, [this](double value) {
       if (std::isnan(value))
         return -1;
       const int found = mClassOf(std::lround(value));
@@ -86,19 +144,17 @@ std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing depart
     });
   std::vector<Cut<double>> sights; // extinction; negative: none
   if (mSights)
-    sights =
-        cellsAlong<double>(mSights->grid, chordsAlong(from, departure, length, mSights->project), [this](double value) {
-          if (value <= 0)
-            mBadSights = true;
-          return value > 0 ? extinctionOf(Length::metres(value)) : -1.0;
-        });
+    sights = cellsBetween<double>(mSights->grid, chords.sights, from_m, to_m, [this](double value) {
+      if (value <= 0)
+        mBadSights = true;
+      return value > 0 ? extinctionOf(Length::metres(value)) : -1.0;
+    });
 
   // What rounding leaves where borders of several layers fall together; a sliver of water must not bar a way.
   constexpr double sliver = 1e-6;
-  std::vector<CoverPiece> pieces;
   size_t p = 0, c = 0, s = 0;
-  for (double at = 0; at < length.metres();) {
-    double to = length.metres();
+  for (double at = from_m; at < to_m;) {
+    double to = to_m;
     const auto current = [&](const auto &cuts, size_t &i) {
       while (i < cuts.size() && cuts[i].to_m <= at)
         ++i;
@@ -118,11 +174,10 @@ std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing depart
                       pieces.back().extinction == piece.extinction && pieces.back().overlapping == piece.overlapping;
     if (same || (to - at <= sliver && !pieces.empty()))
       pieces.back().to_m = to;
-    else if (to - at > sliver || to >= length.metres())
+    else if (to - at > sliver || to >= to_m)
       pieces.push_back(piece);
     at = to;
   }
-  return pieces;
 }
 
 } // namespace brushline

@@ -24,6 +24,12 @@ struct CoverPiece {
   bool overlapping;                 //!< more than one patch lies here; the first one counts
 };
 
+//! How much of the land beyond a line's end is looked at.
+struct LookBeyond {
+  Length farthest;  //!< never more than this
+  double depth = 0; //!< no farther than to where the optical depth from the line's end comes to this
+};
+
 /**
  * All that is known of the cover, asked along lines on the WGS84 ellipsoid: patches, a raster of class codes where no
  * patch lies, and a raster of sight distances, which takes precedence where it has data. One thread at a time.
@@ -45,7 +51,12 @@ public:
    * \returns pieces in order, the last one ending at length; neighbours differ, and none but a lone one is shorter than
    * a thousandth of a millimetre.
    */
-  std::vector<CoverPiece> along(const Place &from, TrueBearing departure, Length length);
+  std::vector<CoverPiece> along(const Place &from, TrueBearing departure, Length length) {
+    return along(from, departure, length, {});
+  }
+
+  //! As above, and on beyond the length as far as asked for; the last piece ends where that is known to be enough.
+  std::vector<CoverPiece> along(const Place &from, TrueBearing departure, Length length, const LookBeyond &beyond);
 
   //! Codes met that the table does not have.
   const std::set<long> &unknownCodes() const { return mUnknownCodes; }
@@ -57,6 +68,10 @@ private:
     TiledGrid grid;
     Project project;
   };
+  struct Chords; // of one line, in the sources' own systems
+  // Adds the pieces between two places of the line, in metres from its start.
+  void addPieces(const Chords &chords, double from_m, double to_m, std::vector<CoverPiece> &pieces);
+
   std::vector<double> mExtinctions;
   std::shared_ptr<const CoverMap> mMap;
   Project mMapProject;

@@ -43,8 +43,8 @@ double SightLine::visibility(double from_m, double to_m) const {
   return std::exp(opticalDepth(from_m) - opticalDepth(to_m));
 }
 
-double SightLine::coverSight(double at_m, double clearProbability) const {
-  return placeOfDepth(opticalDepth(at_m) - std::log(clearProbability)) - at_m;
+double SightLine::coverSight(double at_m, double exponent) const {
+  return placeOfDepth(opticalDepth(at_m) + exponent) - at_m;
 }
 
 double SightLine::groundSight(double at_m, double farthest_m, const Looking &looking) const {
@@ -81,17 +81,17 @@ double SightLine::groundSight(double at_m, double farthest_m, const Looking &loo
 }
 
 double SightLine::sightFrom(double at_m, const Looking &looking) const {
-  return groundSight(at_m, coverSight(at_m, looking.clear_probability), looking);
+  return groundSight(at_m, coverSight(at_m, -std::log(looking.clear_probability)), looking);
 }
 
 double SightLine::shortestSight(double from_m, double to_m, const Looking &looking) const {
+  const double exponent = -std::log(looking.clear_probability);
   double shortest = std::min(sightFrom(from_m, looking), sightFrom(to_m, looking));
   const auto look = [&](double at) {
     if (at > from_m && at < to_m)
       // No farther than matters.
-      shortest = groundSight(at, std::min(shortest, coverSight(at, looking.clear_probability)), looking);
+      shortest = groundSight(at, std::min(shortest, coverSight(at, exponent)), looking);
   };
-  const double exponent = -std::log(looking.clear_probability);
   for (const SightStretch &border : mStretches) {
     look(border.to_m); // the eye on a border
     // The point just seen on it. Beyond it may be open ground: rounding must not let the eye see over that.
@@ -102,7 +102,8 @@ double SightLine::shortestSight(double from_m, double to_m, const Looking &looki
   }
   if (mProfile && mProfile->step > Length())
     for (double at = 0; at < to_m; at += mProfile->step.metres())
-      look(at);
+      if (at > from_m)
+        shortest = groundSight(at, shortest, looking); // the cover lets one see farther than that everywhere
   return shortest;
 }
 

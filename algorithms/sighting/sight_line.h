@@ -5,6 +5,7 @@
 #include "shared/terrain.h"
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace brushline {
@@ -38,6 +39,9 @@ public:
    */
   explicit SightLine(std::vector<SightStretch> stretches, std::optional<Profile> profile = std::nullopt);
 
+  //! Gives the ground that a line made without a profile lies on.
+  void setProfile(Profile profile) { mProfile = std::move(profile); }
+
   //! Length of the cover known, metres.
   double length() const { return mStretches.empty() ? 0 : mStretches.back().to_m; }
 
@@ -58,7 +62,7 @@ public:
 private:
   double opticalDepth(double at_m) const;
   double placeOfDepth(double depth) const;
-  double coverSight(double at_m, double clearProbability) const;
+  double coverSight(double at_m, double exponent) const; // until the optical depth has grown by the exponent
   double groundSight(double at_m, double farthest_m, const Looking &looking) const;
 
   std::vector<SightStretch> mStretches;

@@ -16,6 +16,7 @@ WalkLine::WalkLine(Length length, const Profile *profile, const std::vector<Foot
   const bool sloped = profile && profile->heights.size() > 1;
   const double step = sloped ? profile->step.metres() : end;
   const size_t steps = sloped ? profile->heights.size() - 1 : 1;
+  constexpr Length metre = Length::metres(1); // steps and time grow with the way as long as the slope is the same
   static const FootingStretch plain{std::numeric_limits<double>::infinity(), 1, 1.0};
   size_t stretch = 0;
   mNodes.reserve(steps + footing.size() + 1);
@@ -23,18 +24,19 @@ WalkLine::WalkLine(Length length, const Profile *profile, const std::vector<Foot
   // From border to border, of the profile's steps and of the footing alike.
   for (size_t i = 0; i < steps; ++i) {
     const double stepEnd = i + 1 == steps ? end : step * double(i + 1);
-    const double rise = sloped ? profile->heights[i + 1] - profile->heights[i] : 0;
+    const Length rise = Length::metres(sloped ? (profile->heights[i + 1] - profile->heights[i]) / step : 0); // a metre
+    const double stepsPerMetre = stepsOver(metre, rise, walker);
+    const double secondsPerMetre = walkingTime(metre, rise, walker).seconds();
     while (mNodes.back().at_m < stepEnd) {
       const Node before = mNodes.back();
       while (stretch < footing.size() && footing[stretch].to_m <= before.at_m)
         ++stretch;
       const FootingStretch &here = stretch < footing.size() ? footing[stretch] : plain;
       const double at = std::min(stepEnd, here.to_m);
-      const Length run = Length::metres(at - before.at_m);
-      const Length up = Length::metres(step > 0 ? rise * run.metres() / step : 0);
-      const double seconds = here.speed_factor ? walkingTime(run, up, walker).seconds() / *here.speed_factor
+      const double run = at - before.at_m;
+      const double seconds = here.speed_factor ? run * secondsPerMetre / *here.speed_factor
                                                : std::numeric_limits<double>::quiet_NaN();
-      mNodes.push_back({at, before.steps + stepsOver(run, up, walker) * here.pace_factor, before.seconds + seconds});
+      mNodes.push_back({at, before.steps + run * stepsPerMetre * here.pace_factor, before.seconds + seconds});
     }
   }
 }

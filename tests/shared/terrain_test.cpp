@@ -25,6 +25,7 @@ private slots:
   void zeroLength();
   void outside();
   void unprojectable();
+  void lengthened();
   void antimeridian_data();
   void antimeridian();
 };
@@ -233,6 +234,31 @@ void TerrainTest::antimeridian() {
         const double expected = std::max(0.5, (180 - std::abs(p.longitude.degrees())) * 1000);
         VERIFY_NEAR(profile.heights[k], expected, 1e-3,
                     std::to_string(k) + " of " + std::to_string(profile.heights.size()));
+      }
+    }
+}
+
+// On beyond the end by the same steps, over the same ground: what one asks for there is what one gets.
+void TerrainTest::lengthened() {
+  Terrain terrain(gridOf(utmShape, utmPlane), toUtm32);
+  const Place from = place(47, 9.4);
+  for (double metres : {7.0, 300.0, 2400.0})
+    for (double more : {0.0, 1.0, 250.0, 3000.0}) {
+      const TrueBearing bearing(Angle::degrees(33));
+      const Length length = Length::metres(metres);
+      const Place to = geodesicDestination(from, bearing, length);
+      Profile profile = terrain.profile(from, to, length);
+      const Profile before = profile;
+      const GeodesicLeg leg = geodesicBetween(from, to);
+      terrain.lengthen(profile, to, leg.arrival, Length::metres(more));
+      QVERIFY(profile.step.metres() == before.step.metres());
+      QVERIFY(std::equal(before.heights.begin(), before.heights.end(), profile.heights.begin()));
+      const double reached = profile.step.metres() * double(profile.heights.size() - 1);
+      QVERIFY(reached >= metres + more - 1e-6 && reached < metres + more + profile.step.metres());
+      for (size_t k = 0; k < profile.heights.size(); ++k) {
+        const Place p = geodesicDestination(from, bearing, Length::metres(profile.step.metres() * double(k)));
+        // A chord of 1 km strays by 2 mm here, on a plane that rises by less than a metre a metre.
+        VERIFY_NEAR(profile.heights[k], terrain.height(p), 5e-3, std::to_string(metres) + " " + std::to_string(k));
       }
     }
 }

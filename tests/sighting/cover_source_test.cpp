@@ -34,6 +34,7 @@ private slots:
   void longLineFollowsTheGeodesic();
   void noSlivers();
   void againstAskingPlaceByPlace();
+  void beyondTheEnd();
 };
 
 namespace {
@@ -464,6 +465,43 @@ void CoverSourceTest::againstAskingPlaceByPlace() {
     QVERIFY(count > 1000);
   QVERIFY((cover.unknownCodes() == std::set<long>{70}));
   QVERIFY(cover.metBadSights());
+}
+
+// Looking on beyond the end finds what a longer line finds, and stops where enough is known.
+void CoverSourceTest::beyondTheEnd() {
+  Random random(153);
+  std::vector<CoverPatch> patches;
+  for (int i = 0; i < 60; ++i) {
+    const double x = random.between(0, 4000), y = random.between(0, 4000);
+    patches.push_back(box(int(random.between(0, 4)), x, x + random.between(20, 600), y, y + random.between(20, 600)));
+  }
+  CoverSource cover = source();
+  cover.setPatches(mapOf(patches), metresFrom(origin));
+  int early = 0, late = 0;
+  for (int l = 0; l < 300; ++l) {
+    const Place from =
+        place(random.between(0, 4000) / metresPerDegree, origin + random.between(0, 4000) / metresPerDegree);
+    const TrueBearing departure = bearing(random.between(0, 360));
+    const double length = random.between(1, 1500), farthest = random.between(1, 900), wanted = random.between(0.1, 2);
+    const auto all = cover.along(from, departure, Length::metres(length + farthest));
+    const auto pieces = cover.along(from, departure, Length::metres(length), {Length::metres(farthest), wanted});
+    const double known = pieces.back().to_m;
+    QVERIFY(isWhole(pieces, known));
+    QVERIFY(known >= length && known <= length + farthest);
+    double depth = 0, before = 0;
+    for (size_t i = 0; i < pieces.size(); ++i) {
+      VERIFY_AT(pieces[i].cover == all[i].cover && pieces[i].extinction == all[i].extinction, std::to_string(l));
+      if (i + 1 < pieces.size())
+        VERIFY_NEAR(pieces[i].to_m, all[i].to_m, 1e-6, std::to_string(l));
+      if (pieces[i].extinction && pieces[i].to_m > length)
+        depth += *pieces[i].extinction * (pieces[i].to_m - std::max(before, length));
+      before = pieces[i].to_m;
+    }
+    const bool whole = known == length + farthest;
+    VERIFY_AT(whole || depth >= wanted, std::to_string(l));
+    (whole ? late : early) += 1;
+  }
+  QVERIFY(early > 30 && late > 30);
 }
 
 QTEST_APPLESS_MAIN(CoverSourceTest)

@@ -440,7 +440,8 @@ void SightLineTest::shortestOverTheGround() {
     const SightLine even({{1000, halfClear(200)}}, profile);
     VERIFY_AT(even.shortestSight(20, 200, clearTo(0.5)) == least(even), std::to_string(i));
     const SightLine belt({{100, halfClear(200)}, {130, halfClear(40)}, {1000, halfClear(200)}}, profile);
-    VERIFY_AT(belt.shortestSight(20, 200, clearTo(0.5)) <= least(belt), std::to_string(i));
+    // Where the cover alone hides, the two reckon the same place by other ways: 1e-9 m for the rounding.
+    VERIFY_AT(belt.shortestSight(20, 200, clearTo(0.5)) <= least(belt) + 1e-9, std::to_string(i));
   }
 }
 
