@@ -3,6 +3,8 @@
 
 #include "handouts/algorithms.h"
 #include "legs/algorithms.h"
+#include "magnetics/algorithms.h"
+#include "planning/algorithms.h"
 #include "sighting/algorithms.h"
 
 #include <QIcon>
@@ -18,7 +20,8 @@ QIcon Provider::icon() const { return QIcon(svgIconPath()); }
 QString Provider::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
 
 void Provider::loadAlgorithms() {
-  for (const auto &subject : {legs::algorithms(), sighting::algorithms(), handouts::algorithms()})
+  for (const auto &subject : {legs::algorithms(), sighting::algorithms(), planning::algorithms(), magnetics::algorithms(),
+                              handouts::algorithms()})
     for (QgsProcessingAlgorithm *algorithm : subject)
       addAlgorithm(algorithm);
 }
