@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/shapes.h"
+
+#include <GeographicLib/Geocentric.hpp>
+
+#include <boost/geometry/algorithms/assign.hpp>
+#include <boost/geometry/algorithms/expand.hpp>
+#include <boost/geometry/geometries/box.hpp>
+#include <boost/geometry/geometries/point.hpp>
+#include <boost/geometry/index/rtree.hpp>
+#include <boost/geometry/strategies/strategies.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <tuple>
+#include <utility>
+
+namespace brushline {
+
+namespace {
+namespace bg = boost::geometry;
+// Straight through space: no edge at the 180th meridian and none at the poles.
+using SpacePoint = bg::model::point<double, 3, bg::cs::cartesian>;
+using SpaceBox = bg::model::box<SpacePoint>;
+using Entry = std::pair<SpaceBox, ShapeStretch>;
+
+constexpr size_t stretchEdges = 16;
+constexpr double leastRadius = 6.3e6; // of the Earth's curve, metres; under all there are
+
+SpacePoint inSpace(const Place &place) {
+  double x, y, z;
+  GeographicLib::Geocentric::WGS84().Forward(place.latitude.degrees(), place.longitude.degrees(), 0, x, y, z);
+  return {x, y, z};
+}
+
+SpaceBox grown(const SpaceBox &box, double by) {
+  const SpacePoint &low = box.min_corner(), &high = box.max_corner();
+  return {{low.get<0>() - by, low.get<1>() - by, low.get<2>() - by},
+          {high.get<0>() + by, high.get<1>() + by, high.get<2>() + by}};
+}
+
+// How far the Earth's surface rises above the straight line between two points.
+double bulge(const SpacePoint &a, const SpacePoint &b) {
+  const double x = a.get<0>() - b.get<0>(), y = a.get<1>() - b.get<1>(), z = a.get<2>() - b.get<2>();
+  const double squared = x * x + y * y + z * z;
+  return squared < 1e12 ? squared / (8 * leastRadius) * 1.01 : 2 * leastRadius; // edges of 1000 km are everywhere
+}
+
+// Around places that follow each other, and the geodesics between them.
+SpaceBox around(const Place *first, const Place *last) {
+  SpaceBox box;
+  bg::assign_inverse(box);
+  double most = 0;
+  SpacePoint before = inSpace(*first);
+  bg::expand(box, before);
+  for (const Place *place = first + 1; place <= last; ++place) {
+    const SpacePoint here = inSpace(*place);
+    bg::expand(box, here);
+    most = std::max(most, bulge(before, here));
+    before = here;
+  }
+  return grown(box, most + 1e-6); // for the coordinates' rounding
+}
+} // namespace
+
+struct Shapes::Index {
+  std::vector<Shape> shapes;
+  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+};
+
+Shapes::Shapes(std::vector<Shape> shapes) : mIndex(std::make_unique<Index>()) {
+  mIndex->shapes = std::move(shapes);
+  std::vector<Entry> entries;
+  for (size_t i = 0; i < mIndex->shapes.size(); ++i) {
+    const Shape &shape = mIndex->shapes[i];
+    for (size_t p = 0; p < shape.parts.size(); ++p) {
+      const std::vector<Place> &part = shape.parts[p];
+      if (part.empty())
+        continue;
+      for (size_t first = 0; first == 0 || first + 1 < part.size(); first += stretchEdges) {
+        const size_t last = std::min(first + stretchEdges, part.size() - 1);
+        entries.emplace_back(around(&part[first], &part[last]), ShapeStretch{i, p, first, last});
+      }
+    }
+  }
+  mIndex->tree = decltype(mIndex->tree)(entries.begin(), entries.end());
+}
+Shapes::~Shapes() = default;
+Shapes::Shapes(Shapes &&) noexcept = default;
+Shapes &Shapes::operator=(Shapes &&) noexcept = default;
+
+size_t Shapes::size() const { return mIndex->shapes.size(); }
+const Shape &Shapes::operator[](size_t i) const { return mIndex->shapes[i]; }
+
+std::vector<ShapeStretch> Shapes::near(const Place &from, const Place &to, Length reach) const {
+  const Place ends[] = {from, to};
+  std::vector<Entry> found;
+  mIndex->tree.query(bg::index::intersects(grown(around(ends, ends + 1), reach.metres())), std::back_inserter(found));
+  std::vector<ShapeStretch> stretches;
+  stretches.reserve(found.size());
+  for (const Entry &entry : found)
+    stretches.push_back(entry.second);
+  std::sort(stretches.begin(), stretches.end(), [](const ShapeStretch &a, const ShapeStretch &b) {
+    return std::tie(a.shape, a.part, a.first) < std::tie(b.shape, b.part, b.first);
+  });
+  return stretches;
+}
+
+} // namespace brushline
