@@ -7,8 +7,11 @@
 #include <QSet>
 #include <QString>
 #include <QStringList>
+#include <QTemporaryDir>
 
 #include <memory>
+#include <utility>
+#include <vector>
 
 namespace brushline {
 
@@ -29,6 +32,7 @@ private:
 
 /**
  * The files that a run writes. Each appears whole or not at all: it is written under another name, synced and renamed.
+ * Either one by one (begin, commit, write), or all together at the end (stage, publish).
  */
 class HandoutFiles {
   Q_DECLARE_TR_FUNCTIONS(brushline::HandoutFiles)
@@ -41,7 +45,11 @@ public:
 
   //! Main thread; remembers the files of the inputs, which are never written over.
   explicit HandoutFiles(const ParameterReader &reader);
+  //! Removes what was staged and not published, and a folder that was made and stays empty.
+  ~HandoutFiles();
 
+  //! The path of a file in FOLDER, whether or not that is there yet.
+  QString inFolder(const QString &name) const;
   //! Makes the folder FOLDER where there is none. Throws when it cannot be written to.
   QString folder();
 
@@ -55,6 +63,12 @@ public:
   //! Both at once.
   void write(const QString &path, const QByteArray &content);
 
+  //! Writes a file of FOLDER, which folder() has made, to a place aside: nobody sees it until publish(). Throws when it
+  //! could not be written whole.
+  void stage(const QString &path, const QByteArray &content);
+  //! Gives all that was staged their names, old files' places included: all of a run's files, or none of them.
+  void publish();
+
   long written() const { return mWritten; }
   //! Tells how many were written, and how many of these took the place of an older one.
   void report(QgsProcessingFeedback *feedback) const;
@@ -65,6 +79,9 @@ private:
   bool mReplace;
   QSet<QString> mInputs;
   long mWritten = 0, mReplaced = 0;
+  QStringList mMadeFolders;                         // the inmost first
+  std::unique_ptr<QTemporaryDir> mAside;            // within FOLDER, so that its files need no copying
+  std::vector<std::pair<QString, QString>> mStaged; // where it lies, where it belongs
 };
 
 } // namespace brushline

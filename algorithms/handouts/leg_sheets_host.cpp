@@ -2,10 +2,13 @@
 #include "handouts/leg_sheets_host.h"
 
 #include "quantities/progress.h"
+#include "shared/geodesic.h"
 #include "shared/place_reader_host.h"
 
 #include <QHash>
+#include <QMap>
 #include <QRegularExpression>
+#include <QSet>
 #include <qgscoordinatetransform.h>
 #include <qgsexception.h>
 #include <qgsfeatureiterator.h>
@@ -13,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace brushline {
 
@@ -45,6 +49,7 @@ struct Text {
   Q_DECLARE_TR_FUNCTIONS(brushline::LegSheets)
 };
 const QString inputKey = QStringLiteral("INPUT"), marksKey = QStringLiteral("MARKS");
+constexpr long greatestNumber = 1000000; // of a leg; nobody walks more
 
 // A row's values by field name.
 class Values {
@@ -97,10 +102,13 @@ QString writtenLike(const QString &dialText, std::optional<double> dial) {
   return QString::number(*dial, 'f', decimals).rightJustified(width, QLatin1Char('0')) + match.captured(3);
 }
 
-QString keyOf(const Values &values) {
+bool isBack(const Values &values) { return values.text("direction") == QLatin1String("back"); }
+
+QString keyOf(const Values &values, bool back) {
   return values.text("route") + QLatin1Char('\n') + values.text("walker") + QLatin1Char('\n') +
-         values.text("direction");
+         (back ? QLatin1String("back") : QLatin1String("out"));
 }
+QString keyOf(const Values &values) { return keyOf(values, isBack(values)); }
 
 // Tells of rows that were passed over: the first few each, then their number.
 class PassedOver {
@@ -108,7 +116,8 @@ public:
   PassedOver(QString layer, QgsProcessingFeedback *feedback) : mLayer(std::move(layer)), mFeedback(feedback) {}
   void add(qint64 feature, const QString &reason) {
     if (++mCount <= 20)
-      mFeedback->pushWarning(Text::tr("Layer “%1”, feature %2 %3 Passed over.").arg(mLayer).arg(feature).arg(reason));
+      mFeedback->pushWarning(
+          Text::tr("Layer “%1”, feature %2 %3 Passed over.").arg(mLayer, QString::number(feature), reason));
   }
   void finish() const {
     if (mCount > 0)
@@ -180,15 +189,172 @@ SheetLeg legFrom(const Values &row) {
   return leg;
 }
 
-void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, std::vector<LegSheet> &sheets,
-               const QHash<QString, size_t> &byKey) {
+//! A row of INPUT that has a number.
+struct Row {
+  int number;
+  qint64 feature;
+  long met;                    // the how many-eth row of the layer
+  std::optional<SheetLeg> leg; // none: of no use
+};
+
+//! The rows of one name, walker and direction.
+struct Group {
+  QString route, walker;
+  bool back;
+  std::vector<Row> rows;
+};
+
+constexpr double joint_m = 1; // the ends of two legs this near are one place, whatever a format rounds
+
+bool numberedOnce(const std::vector<Row> &rows) {
+  QSet<int> numbers;
+  for (const Row &row : rows)
+    numbers.insert(row.number);
+  return size_t(numbers.size()) == rows.size();
+}
+
+// The rows, route by route where several have one name. Throws when they do not tell.
+std::vector<std::vector<Row>> takenApart(Group &group) {
+  std::vector<std::vector<Row>> routes;
+  if (numberedOnce(group.rows)) {
+    routes.push_back(std::move(group.rows));
+    return routes;
+  }
+  for (Row &row : group.rows) {
+    const Row *before = routes.empty() ? nullptr : &routes.back().back();
+    if (row.number == 1)
+      routes.emplace_back();
+    else if (!before || row.number != before->number + 1 ||
+             (before->leg && row.leg &&
+              !(geodesicBetween(before->leg->end, row.leg->start).length.metres() <= joint_m)))
+      throw QgsProcessingException(
+          Text::tr("%1: several routes are called “%2”, and the rows do not tell which leg belongs to which (feature "
+                   "%3). Give each route a name of its own and annotate them again.")
+              .arg(inputKey, group.route, QString::number(row.feature)));
+    routes.back().push_back(std::move(row));
+  }
+  return routes;
+}
+
+LegSheet sheetOf(const Group &group, std::vector<Row> rows) {
+  std::stable_sort(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return a.number < b.number; });
+  LegSheet sheet;
+  sheet.route = group.route;
+  sheet.walker = group.walker;
+  sheet.back = group.back;
+  int next = 1;
+  for (Row &row : rows) {
+    for (; next < row.number; ++next)
+      sheet.missing.push_back(next);
+    if (!row.leg)
+      sheet.missing.push_back(row.number);
+    else
+      sheet.legs.push_back(std::move(*row.leg));
+    next = row.number + 1;
+  }
+  return sheet;
+}
+
+// The sheets of a run, in the order in which their first rows were met.
+std::vector<LegSheet> sheetsOf(std::vector<Group> groups) {
+  std::vector<std::pair<long, LegSheet>> met;
+  for (Group &group : groups) {
+    int copy = 0;
+    for (std::vector<Row> &rows : takenApart(group)) {
+      const long first = rows.front().met;
+      LegSheet sheet = sheetOf(group, std::move(rows));
+      sheet.copy = ++copy;
+      if (!sheet.legs.empty())
+        met.emplace_back(first, std::move(sheet));
+    }
+  }
+  std::stable_sort(met.begin(), met.end(), [](const auto &a, const auto &b) { return a.first < b.first; });
+  std::vector<LegSheet> sheets;
+  for (auto &[first, sheet] : met)
+    sheets.push_back(std::move(sheet));
+  return sheets;
+}
+
+QString keyOf(const LegSheet &sheet) {
+  return sheet.route + QLatin1Char('\n') + sheet.walker + QLatin1Char('\n') +
+         (sheet.back ? QLatin1String("back") : QLatin1String("out"));
+}
+
+// Gives marks to the legs they lie on.
+class MarkTaker {
+public:
+  explicit MarkTaker(std::vector<LegSheet> &sheets) {
+    for (LegSheet &sheet : sheets)
+      for (SheetLeg &leg : sheet.legs)
+        mLegs[{keyOf(sheet), leg.number}].push_back(&leg);
+  }
+
+  //! False when there is no such leg, or the mark lies elsewhere.
+  bool take(const QString &sheet, int leg, const SheetMark &mark) {
+    const auto found = mLegs.find({sheet, leg});
+    if (found == mLegs.end())
+      return false;
+    for (SheetLeg *candidate : found->second)
+      if (lies(mark, *candidate) && (found->second.size() == 1 || !has(*candidate, mark.number))) {
+        candidate->marks.push_back(mark);
+        return true;
+      }
+    return false;
+  }
+
+private:
+  // A mark's place is where it says: so far along the leg, so far beside it. Marks of a route that was drawn anew since
+  // are not.
+  static bool lies(const SheetMark &mark, const SheetLeg &leg) {
+    constexpr double slack_m = 5;
+    if (!mark.at_m)
+      return true;
+    return *mark.at_m <= leg.length_m.value_or(0) + slack_m &&
+           std::abs(geodesicBetween(leg.start, mark.place).length.metres() -
+                    std::hypot(*mark.at_m, mark.offset_m.value_or(0))) <= slack_m;
+  }
+  static bool has(const SheetLeg &leg, int number) {
+    return std::any_of(leg.marks.begin(), leg.marks.end(),
+                       [number](const SheetMark &mark) { return mark.number == number; });
+  }
+
+  std::map<std::pair<QString, int>, std::vector<SheetLeg *>> mLegs;
+};
+
+// Gives each route of a name that comes again one of its own, "Loop (2)", in all that is handed out.
+void nameApart(std::vector<LegSheet> &sheets, QgsProcessingFeedback *feedback) {
+  QSet<QString> names;
+  for (const LegSheet &sheet : sheets)
+    names << sheet.route;
+  QHash<QString, QString> given; // by route and copy
+  QMap<QString, QStringList> told;
+  for (LegSheet &sheet : sheets) {
+    if (sheet.copy < 2)
+      continue;
+    const QString key = sheet.route + QLatin1Char('\n') + QString::number(sheet.copy);
+    if (!given.contains(key)) {
+      QString name;
+      for (int n = sheet.copy; name.isEmpty() || names.contains(name); ++n)
+        name = QStringLiteral("%1 (%2)").arg(sheet.route, QString::number(n)).trimmed();
+      names << name;
+      given.insert(key, name);
+      told[sheet.route] << name;
+    }
+    sheet.route = given.value(key);
+  }
+  for (auto route = told.constBegin(); route != told.constEnd(); ++route)
+    feedback->pushWarning(Text::tr("%1: several routes are called “%2”; they are kept apart as “%2”, “%3”. Give each "
+                                   "route a name of its own.")
+                              .arg(inputKey, route.key(), route->join(QStringLiteral("”, “"))));
+}
+
+void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, std::vector<LegSheet> &sheets) {
   const auto source = reader.source(marksKey);
   const ToPlaces toPlaces(*source, reader.context().transformContext());
-  std::vector<QHash<int, size_t>> legs(sheets.size());
-  for (size_t i = 0; i < sheets.size(); ++i)
-    for (size_t k = 0; k < sheets[i].legs.size(); ++k)
-      legs[i].insert(sheets[i].legs[k].number, k);
+  MarkTaker taker(sheets);
   Values row(source->fields());
+  // Chosen marks do not tell the direction; then their places do.
+  const bool directed = source->fields().lookupField(QStringLiteral("direction")) >= 0;
   long strangers = 0, placeless = 0;
   QgsFeature feature;
   QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
@@ -196,44 +362,42 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
     if (feedback->isCanceled())
       throw Cancelled();
     row.setRow(feature);
-    const auto sheet = byKey.constFind(keyOf(row));
-    const auto number = row.whole("leg");
-    if (sheet == byKey.constEnd() || !number || !legs[*sheet].contains(int(*number))) {
-      ++strangers;
-      continue;
-    }
     const QgsAbstractGeometry *geometry = feature.hasGeometry() ? feature.geometry().constGet() : nullptr;
     std::optional<Place> place;
     if (geometry && !geometry->isEmpty() && geometry->vertexCount() == 1)
       place = toPlaces((*geometry->vertices_begin()).x(), (*geometry->vertices_begin()).y());
-    if (!place) {
+    if (!place)
       ++placeless;
-      continue;
-    }
-    sheets[*sheet].legs[legs[*sheet].value(int(*number))].marks.push_back(
-        {int(row.whole("mark").value_or(0)), row.text("name"), row.real("at_m"), row.whole("paces"),
-         row.real("sight_m"), row.real("offset_m"), *place});
+    else if (const SheetMark mark{int(row.whole("mark").value_or(0)), row.text("name"), row.real("at_m"),
+                                  row.whole("paces"), row.real("sight_m"), row.real("offset_m"), *place};
+             !taker.take(keyOf(row), int(row.whole("leg").value_or(0)), mark) &&
+             (directed || !taker.take(keyOf(row, true), int(row.whole("leg").value_or(0)), mark)))
+      ++strangers;
   }
+  if (feedback->isCanceled())
+    throw Cancelled();
   for (LegSheet &sheet : sheets)
     for (SheetLeg &leg : sheet.legs)
       std::stable_sort(leg.marks.begin(), leg.marks.end(),
                        [](const SheetMark &a, const SheetMark &b) { return a.number < b.number; });
   if (strangers > 0)
-    feedback->pushWarning(Text::tr("%1: %n mark(s) of layer “%2” belong to none of the legs; passed over.", nullptr,
-                                   int(strangers))
-                              .arg(marksKey, source->sourceName()));
+    feedback->pushWarning(
+        Text::tr("%1: %n mark(s) of layer “%2” belong to none of the legs, or lie elsewhere than they "
+                 "say; passed over. Are they those of these legs?",
+                 nullptr, int(strangers))
+            .arg(marksKey, source->sourceName()));
   if (placeless > 0)
-    feedback->pushWarning(Text::tr("%1: %n mark(s) of layer “%2” have no usable place; passed over.", nullptr,
-                                   int(placeless))
-                              .arg(marksKey, source->sourceName()));
+    feedback->pushWarning(
+        Text::tr("%1: %n mark(s) of layer “%2” have no usable place; passed over.", nullptr, int(placeless))
+            .arg(marksKey, source->sourceName()));
 }
 
 } // namespace
 
 Definitions legsDefinitions() {
-  return {helped(new QgsProcessingParameterFeatureSource(inputKey, Text::tr("Annotated legs"),
-                                                         QList<int>() << host::lineLayers),
-                 Text::tr("Legs as “Annotate legs” writes them, with the fields it gives them."))};
+  return {helped(
+      new QgsProcessingParameterFeatureSource(inputKey, Text::tr("Annotated legs"), QList<int>() << host::lineLayers),
+      Text::tr("Legs as “Annotate legs” writes them, with the fields it gives them."))};
 }
 
 Definitions marksDefinitions() {
@@ -261,10 +425,36 @@ void check(const ParameterReader &reader) {
                        "to leapfrog between” (brushline:choosemarks) made."));
 }
 
+namespace {
+// The leg of a row; a reason where it is of no use.
+std::optional<SheetLeg> usableLeg(const Values &row, const QgsGeometry &geometry, const ToPlaces &toPlaces,
+                                  QString &reason) {
+  SheetLeg leg = legFrom(row);
+  if (!leg.paces || !leg.length_m) {
+    reason = Text::tr("has no paces or no length.");
+    return std::nullopt;
+  }
+  const int last = geometry.isNull() ? 0 : geometry.constGet()->nCoordinates() - 1;
+  if (last < 1) {
+    reason = Text::tr("has no line.");
+    return std::nullopt;
+  }
+  const QgsPoint first = geometry.vertexAt(0), end = geometry.vertexAt(last);
+  const auto from = toPlaces(first.x(), first.y()), to = toPlaces(end.x(), end.y());
+  if (!from || !to) {
+    reason = Text::tr("has coordinates that are no place on the Earth.");
+    return std::nullopt;
+  }
+  leg.start = *from;
+  leg.end = *to;
+  return leg;
+}
+} // namespace
+
 std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   const auto source = reader.source(inputKey);
   const ToPlaces toPlaces(*source, reader.context().transformContext());
-  std::vector<LegSheet> sheets;
+  std::vector<Group> groups;
   QHash<QString, size_t> byKey;
   PassedOver passedOver(source->sourceName(), feedback);
   Values row(source->fields());
@@ -276,50 +466,36 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
       throw Cancelled();
     ++rows;
     row.setRow(feature);
-    if (row.whole("leg").value_or(0) < 1) {
-      passedOver.add(feature.id(), Text::tr("has no number in its field “leg”."));
+    const long number = row.whole("leg").value_or(0);
+    if (number < 1 || number > greatestNumber) {
+      passedOver.add(feature.id(), Text::tr("has no number in its field “leg”, from 1 to %1.").arg(greatestNumber));
       continue;
     }
-    SheetLeg leg = legFrom(row);
-    if (!leg.paces || !leg.length_m) {
-      passedOver.add(feature.id(), Text::tr("has no paces or no length."));
-      continue;
-    }
-    const QgsGeometry geometry = feature.geometry();
-    const int last = geometry.isNull() ? 0 : geometry.constGet()->nCoordinates() - 1;
-    if (last < 1) {
-      passedOver.add(feature.id(), Text::tr("has no line."));
-      continue;
-    }
-    const QgsPoint first = geometry.vertexAt(0), end = geometry.vertexAt(last);
-    const auto from = toPlaces(first.x(), first.y()), to = toPlaces(end.x(), end.y());
-    if (!from || !to) {
-      passedOver.add(feature.id(), Text::tr("has coordinates that are no place on the Earth."));
-      continue;
-    }
-    leg.start = *from;
-    leg.end = *to;
+    QString reason;
+    std::optional<SheetLeg> leg = usableLeg(row, feature.geometry(), toPlaces, reason);
+    if (!leg)
+      passedOver.add(feature.id(), reason);
     const QString key = keyOf(row);
     auto found = byKey.find(key);
     if (found == byKey.end()) {
-      found = byKey.insert(key, sheets.size());
-      sheets.push_back({row.text("route"), row.text("walker"), row.text("direction") == QLatin1String("back"), {}});
+      found = byKey.insert(key, groups.size());
+      groups.push_back({row.text("route"), row.text("walker"), isBack(row), {}});
     }
-    sheets[*found].legs.push_back(std::move(leg));
+    groups[*found].rows.push_back({int(number), feature.id(), rows, std::move(leg)});
   }
   if (feedback->isCanceled())
     throw Cancelled();
   passedOver.finish();
+  std::vector<LegSheet> sheets = sheetsOf(std::move(groups));
   if (sheets.empty())
-    throw QgsProcessingException(rows == 0 ? Text::tr("%1: layer “%2” has no features, so there is nothing to hand out.")
-                                                 .arg(inputKey, source->sourceName())
-                                           : Text::tr("%1: none of the features of layer “%2” is a leg that can be used.")
-                                                 .arg(inputKey, source->sourceName()));
-  for (LegSheet &sheet : sheets)
-    std::stable_sort(sheet.legs.begin(), sheet.legs.end(),
-                     [](const SheetLeg &a, const SheetLeg &b) { return a.number < b.number; });
+    throw QgsProcessingException(rows == 0
+                                     ? Text::tr("%1: layer “%2” has no features, so there is nothing to hand out.")
+                                           .arg(inputKey, source->sourceName())
+                                     : Text::tr("%1: none of the features of layer “%2” is a leg that can be used.")
+                                           .arg(inputKey, source->sourceName()));
   if (reader.has(marksKey) && reader.given(marksKey))
-    readMarks(reader, feedback, sheets, byKey);
+    readMarks(reader, feedback, sheets);
+  nameApart(sheets, feedback);
   return sheets;
 }
 

@@ -14,8 +14,8 @@ namespace brushline {
 
 //! A mark on a leg, as a row of the output MARKS has it.
 struct SheetMark {
-  int number = 0; //!< from 1 on each leg
-  QString name;   //!< empty: a spaced mark, not a thing on the ground
+  int number = 0;             //!< from 1 on each leg
+  QString name;               //!< empty: a spaced mark, not a thing on the ground
   std::optional<double> at_m; //!< from the leg's start
   std::optional<long> paces;  //!< from the leg's start
   std::optional<double> sight_m, offset_m;
@@ -47,10 +47,13 @@ struct SheetLeg {
 
 //! The legs of one route, one walker and one direction, in the order walked: what a handout is made of.
 struct LegSheet {
-  QString route;
+  QString route;  //!< of several routes of one name the second is called "Loop (2)", and so on
   QString walker; //!< empty: none is named
   bool back = false;
   std::vector<SheetLeg> legs; //!< at least one
+  int copy = 1;               //!< 2, 3 ...: so many routes of this name, walker and direction have come
+  //! Numbers of legs that are lacking: from 1 to the greatest number met, also those of rows that could not be used.
+  std::vector<int> missing;
 
   //! Sums; none when a leg does not tell.
   std::optional<double> length_m() const, minutes() const, climb_m() const, drop_m() const;
@@ -74,7 +77,11 @@ void check(const ParameterReader &reader);
 /**
  * Reads INPUT, and MARKS where the algorithm has it and it is given, into sheets in the order in which they are met.
  * Legs without a line, without number or without paces are passed over, counted and told; so are marks that belong to
- * no leg. Throws QgsProcessingException when no leg is left, and Cancelled.
+ * no leg, or lie elsewhere than they say (those of another run).
+ *
+ * Several routes of one name are told apart where the rows tell: each one's legs follow each other, numbered from 1,
+ * and each begins where the one before ends. Otherwise nobody could say which leg belongs to which route: throws.
+ * Throws QgsProcessingException when no leg is left, too, and Cancelled.
  */
 std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
 

@@ -14,6 +14,7 @@
 #include <qgsprocessingutils.h>
 #include <qgsrasterfilewriter.h>
 #include <qgsrasterinterface.h>
+#include <qgsunittypes.h>
 #include <qgswkbtypes.h>
 
 namespace brushline::host {
@@ -23,6 +24,7 @@ constexpr int lineLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorLi
 constexpr int pointLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorPoint);
 constexpr int polygonLayers = static_cast<int>(Qgis::ProcessingSourceType::VectorPolygon);
 constexpr int anyTable = static_cast<int>(Qgis::ProcessingSourceType::Vector);
+constexpr auto anyMapLayer = Qgis::ProcessingSourceType::MapLayer;
 constexpr auto lineOutput = Qgis::ProcessingSourceType::VectorLine;
 constexpr auto pointOutput = Qgis::ProcessingSourceType::VectorPoint;
 constexpr auto polygonOutput = Qgis::ProcessingSourceType::VectorPolygon;
@@ -32,11 +34,14 @@ constexpr auto anyField = Qgis::ProcessingFieldParameterDataType::Any;
 constexpr auto dateOnly = Qgis::ProcessingDateTimeParameterDataType::Date;
 constexpr auto advanced = Qgis::ProcessingParameterFlag::Advanced;
 constexpr auto skipValidityChecks = Qgis::ProcessingFeatureSourceFlag::SkipGeometryValidityChecks;
+using AlgorithmFlags = Qgis::ProcessingAlgorithmFlags;
+constexpr auto mainThreadOnly = Qgis::ProcessingAlgorithmFlag::NoThreading;
 #else
 constexpr int lineLayers = static_cast<int>(QgsProcessing::TypeVectorLine);
 constexpr int pointLayers = static_cast<int>(QgsProcessing::TypeVectorPoint);
 constexpr int polygonLayers = static_cast<int>(QgsProcessing::TypeVectorPolygon);
 constexpr int anyTable = static_cast<int>(QgsProcessing::TypeVector);
+constexpr auto anyMapLayer = QgsProcessing::TypeMapLayer;
 constexpr auto lineOutput = QgsProcessing::TypeVectorLine;
 constexpr auto pointOutput = QgsProcessing::TypeVectorPoint;
 constexpr auto polygonOutput = QgsProcessing::TypeVectorPolygon;
@@ -46,6 +51,8 @@ constexpr auto anyField = QgsProcessingParameterField::Any;
 constexpr auto dateOnly = QgsProcessingParameterDateTime::Date;
 constexpr auto advanced = QgsProcessingParameterDefinition::FlagAdvanced;
 constexpr auto skipValidityChecks = QgsProcessingFeatureSource::FlagSkipGeometryValidityChecks;
+using AlgorithmFlags = QgsProcessingAlgorithm::Flags;
+constexpr auto mainThreadOnly = QgsProcessingAlgorithm::FlagNoThreading;
 #endif
 
 #if _QGIS_VERSION_INT >= 33000
@@ -66,6 +73,15 @@ constexpr WkbType noGeometry = QgsWkbTypes::NoGeometry;
 inline bool isPointType(WkbType type) { return static_cast<int>(QgsWkbTypes::geometryType(type)) == 0; }
 inline bool isLineType(WkbType type) { return static_cast<int>(QgsWkbTypes::geometryType(type)) == 1; }
 
+#if _QGIS_VERSION_INT >= 33000
+using RenderUnit = Qgis::RenderUnit;
+#else
+using RenderUnit = QgsUnitTypes::RenderUnit;
+#endif
+
+//! Whether the host draws hatches as lines where it is asked for vectors.
+constexpr bool hatchesAreLines = _QGIS_VERSION_INT >= 32400;
+
 enum class FieldType { Text, Integer, Real, Date };
 
 inline QgsField field(const QString &name, FieldType type) {
@@ -78,6 +94,7 @@ inline QgsField field(const QString &name, FieldType type) {
 }
 
 constexpr auto float32 = Qgis::DataType::Float32;
+constexpr auto textAsText = Qgis::TextRenderFormat::AlwaysText;
 
 #if _QGIS_VERSION_INT >= 33000
 constexpr auto fixedSize = Qgis::RasterInterfaceCapability::Size;

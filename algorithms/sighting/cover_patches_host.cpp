@@ -2,6 +2,7 @@
 #include "sighting/cover_patches_host.h"
 
 #include "quantities/progress.h"
+#include "sighting/plain_ring.h"
 
 #include <qgsabstractgeometry.h>
 #include <qgscurvepolygon.h>
@@ -9,7 +10,6 @@
 #include <qgsgeometrycollection.h>
 #include <qgslinestring.h>
 
-#include <algorithm>
 #include <cmath>
 #include <memory>
 
@@ -61,35 +61,6 @@ bool isFinite(const CoverPatch &patch) {
   return !patch.rings.empty();
 }
 
-// Whether a patch is surely valid: one ring, none of whose edges comes near another but its neighbours, and none of
-// these folds back. Most polygons are like that, and it is told several times sooner than GEOS tells.
-bool isPlainRing(const CoverPatch &patch) {
-  constexpr size_t mostEdges = 64; // each is held against each
-  if (patch.rings.size() != 1)
-    return false;
-  const std::vector<MapPoint> &ring = patch.rings.front();
-  const size_t edges = ring.size() - 1;
-  if (ring.size() < 4 || edges > mostEdges || ring.front().x != ring.back().x || ring.front().y != ring.back().y)
-    return false;
-  for (size_t i = 0; i < edges; ++i) {
-    const MapPoint &a = ring[i], &b = ring[i + 1], &c = ring[i + 1 < edges ? i + 2 : 1];
-    const double dot = (b.x - a.x) * (c.x - b.x) + (b.y - a.y) * (c.y - b.y);
-    const double cross = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
-    if (!(dot > 0 || std::abs(cross) > 1e-6 * std::abs(dot)))
-      return false;
-    const auto [left, right] = std::minmax(a.x, b.x);
-    const auto [bottom, top] = std::minmax(a.y, b.y);
-    for (size_t k = i + 2; k < edges - (i == 0); ++k) {
-      const MapPoint &p = ring[k], &q = ring[k + 1];
-      const bool apart = std::max(p.x, q.x) < left || std::min(p.x, q.x) > right || std::max(p.y, q.y) < bottom ||
-                         std::min(p.y, q.y) > top;
-      if (!apart)
-        return false;
-    }
-  }
-  return true;
-}
-
 } // namespace
 
 std::vector<CoverPatch> readPatches(const QString &key, const QgsProcessingFeatureSource &source,
@@ -113,7 +84,8 @@ std::vector<CoverPatch> readPatches(const QString &key, const QgsProcessingFeatu
       ++unusable;
       continue;
     }
-    if (!isPlainRing(patch) && !feature.geometry().isGeosValid())
+    const bool surelyValid = patch.rings.size() == 1 && isPlainRing(patch.rings.front());
+    if (!surelyValid && !feature.geometry().isGeosValid())
       ++crossing;
     patches.push_back(std::move(patch));
   }

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "handouts/courses_host.h"
+#include "handouts/dial_north.h"
+
+#include <optional>
+#include <vector>
+
+namespace brushline {
+
+//! The number on a leg's dial with what it may stand for, and what its dial is divided in; none without a number.
+std::optional<DialReading> dialReadingOf(const SheetLeg &leg);
+DialUnit dialUnitOf(const SheetLeg &leg);
+
+/**
+ * Legs and marks in words: in short for a line on a small screen, and in sentences. Numbers have a point in every
+ * language. What is not known is not spoken of.
+ */
+class LegWords {
+  Q_DECLARE_TR_FUNCTIONS(brushline::LegWords)
+
+public:
+  //! \param north that the dials count from, if known.
+  explicit LegWords(std::optional<North> north);
+
+  //! "042° 130 p"; with several walkers "042° Ann 130 p, Bo 150 p". "!" behind it: there are warnings.
+  static QString shortLeg(const std::vector<WalkedLeg> &walked);
+  //! \param legs of the whole route.
+  QString leg(const std::vector<WalkedLeg> &walked, size_t legs) const;
+
+  static QString shortMark(const CourseMark &mark);
+  static QString mark(const CourseMark &mark);
+
+  //! "7 legs 1430 m 1890 p 36 min".
+  static QString shortRoute(const std::vector<const LegSheet *> &walked);
+  QString route(const std::vector<const LegSheet *> &walked) const;
+
+  static QString paces(long count);
+  //! Whole metres, under ten with a tenth where there is one.
+  static QString metres(double value);
+
+private:
+  QString mNorth; // "magnetic north"; empty: not known
+};
+
+} // namespace brushline

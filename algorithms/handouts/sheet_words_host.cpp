@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "handouts/sheet_words_host.h"
+
+#include "handouts/possible_norths.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+
+constexpr double degreesDial = 360, milsDial = 6400, gonDial = 400;
+
+QString rounded(double number) {
+  return number > 0 && number < 0.5 ? QStringLiteral("<1") : QString::number(std::llround(number));
+}
+
+double fullCircleOf(const QString &dialText) {
+  if (dialText.endsWith(QLatin1String("mil")))
+    return milsDial;
+  return dialText.endsWith(QLatin1String("gon")) ? gonDial : degreesDial;
+}
+
+std::optional<Angle> angle(const std::optional<double> &degrees) {
+  return degrees ? std::optional(Angle::degrees(*degrees)) : std::nullopt;
+}
+
+// The norths possible for a sheet; empty without numbers for the dial. Dials in several units tell nothing.
+std::vector<North> northsOf(const LegSheet &sheet) {
+  std::vector<DialWithBearings> dials;
+  std::optional<double> circle;
+  for (const SheetLeg &leg : sheet.legs) {
+    if (!leg.dial)
+      continue;
+    if (circle && *circle != fullCircleOf(leg.dial_text))
+      return {};
+    circle = fullCircleOf(leg.dial_text);
+    dials.push_back({*leg.dial, angle(leg.magnetic_bearing), angle(leg.true_bearing), angle(leg.grid_bearing)});
+  }
+  return circle ? possibleNorths(dials, *circle) : std::vector<North>();
+}
+
+} // namespace
+
+QString SheetWords::route(const LegSheet &sheet) {
+  return sheet.route.isEmpty() ? tr("Route without a name") : sheet.route;
+}
+
+QString SheetWords::direction(const LegSheet &sheet) { return sheet.back ? tr("back") : tr("out"); }
+
+QString SheetWords::whole(const LegSheet &sheet) {
+  QStringList parts{route(sheet), sheet.walker, direction(sheet)};
+  parts.removeAll(QString());
+  return parts.join(QStringLiteral(" – "));
+}
+
+QString SheetWords::metres(const std::optional<double> &metres) {
+  return metres ? tr("%1 m").arg(rounded(*metres)) : QString();
+}
+
+QString SheetWords::wholeMinutes(const std::optional<double> &minutes) {
+  return minutes ? tr("%1 min").arg(rounded(*minutes)) : QString();
+}
+
+QString SheetWords::minutes(const std::optional<double> &minutes) {
+  const QString plain = wholeMinutes(minutes);
+  const long long all = std::llround(minutes.value_or(0));
+  return all < 60 ? plain : tr("%1 (%2 h %3 min)").arg(plain).arg(all / 60).arg(all % 60);
+}
+
+QString SheetWords::legs(size_t count) { return count == 1 ? tr("1 leg") : tr("%1 legs").arg(count); }
+
+QString SheetWords::paces(const std::optional<long> &paces) {
+  if (!paces)
+    return QString();
+  return *paces == 1 ? tr("1 pace") : tr("%1 paces").arg(*paces);
+}
+
+QString SheetWords::days(const LegSheet &sheet) {
+  QStringList days;
+  bool unknown = false;
+  for (const SheetLeg &leg : sheet.legs) {
+    const QString day = leg.date.toString(Qt::ISODate);
+    unknown = unknown || day.isEmpty();
+    if (!day.isEmpty() && !days.contains(day))
+      days << day;
+  }
+  if (unknown && !days.isEmpty())
+    days << tr("a day that is not known");
+  return days.join(QLatin1String(", "));
+}
+
+QString SheetWords::declination(const LegSheet &sheet) {
+  std::optional<double> least, most;
+  for (const SheetLeg &leg : sheet.legs)
+    if (leg.declination) {
+      least = std::min(least.value_or(*leg.declination), *leg.declination);
+      most = std::max(most.value_or(*leg.declination), *leg.declination);
+    }
+  if (!least)
+    return QString();
+  const auto words = [](double east) {
+    const QString degrees = QString::number(std::abs(east), 'f', 1);
+    if (degrees == QLatin1String("0.0"))
+      return tr("0.0°");
+    return east < 0 ? tr("%1° west").arg(degrees) : tr("%1° east").arg(degrees);
+  };
+  const QString first = words(*least), last = words(*most);
+  return first == last ? first : tr("%1 to %2").arg(first, last);
+}
+
+QString SheetWords::north(const LegSheet &sheet) {
+  const bool dials = std::any_of(sheet.legs.begin(), sheet.legs.end(), [](const SheetLeg &leg) { return leg.dial; });
+  if (!dials)
+    return tr("There are no numbers for the dial on these legs.");
+  const std::vector<North> norths = northsOf(sheet);
+  if (norths.size() == 1)
+    switch (norths.front()) {
+    case North::Magnetic:
+      return tr("The dial numbers are from magnetic north: set them as they stand, on a compass without correction for "
+                "declination.");
+    case North::True:
+      return tr("The dial numbers are from true north: for a compass that is set to correct for this declination.");
+    case North::Grid:
+      return tr("The dial numbers are from grid north, that of the map’s grid lines: for a compass that is set to "
+                "correct for the angle from grid north to magnetic north.");
+    }
+  QStringList names;
+  for (const North north : norths)
+    names << (north == North::Magnetic ? tr("magnetic north")
+              : north == North::True   ? tr("true north")
+                                       : tr("grid north"));
+  if (names.isEmpty())
+    return tr("These legs do not tell from which north the dial numbers are. Ask who made them before you use them.");
+  return tr("These legs do not tell for certain from which north the dial numbers are: %1. Ask who made them.")
+      .arg(names.join(tr(" or ", "between two norths")));
+}
+
+QString SheetWords::numbers(const std::vector<int> &rising) {
+  QStringList ranges;
+  for (size_t i = 0; i < rising.size();) {
+    size_t end = i;
+    while (end + 1 < rising.size() && rising[end + 1] == rising[end] + 1)
+      ++end;
+    ranges << (end == i ? QString::number(rising[i]) : QStringLiteral("%1–%2").arg(rising[i]).arg(rising[end]));
+    i = end + 1;
+  }
+  return ranges.join(QLatin1String(", "));
+}
+
+} // namespace brushline

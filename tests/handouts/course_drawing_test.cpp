@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// Check values: arithmetic; else regression only.
+#include "handouts/course_drawing.h"
+
+#include "handouts/plain_ruler.h"
+#include "support/near.h"
+
+#include <QtTest>
+
+#include <map>
+
+using namespace brushline;
+
+namespace {
+
+const test::PlainRuler ruler;
+const CardType type = CardType::forPaper(148);
+const Area map{6, 80, 136, 70};
+
+CoursePicture picture(const std::vector<Spot> &spots) {
+  CoursePicture course;
+  course.map = map;
+  for (size_t i = 1; i < spots.size(); ++i)
+    course.legs.push_back({int(i), {spots[i - 1], spots[i]}, {}});
+  course.north = MapNorth{-18.4, true};
+  course.lines_apart = 30;
+  course.start = "start";
+  course.end = "end";
+  return course;
+}
+
+// How often each text is drawn.
+std::map<std::string, int> counted(const Drawing &drawing) {
+  std::map<std::string, int> counts;
+  for (const DrawnText &text : test::textsOf(drawing))
+    ++counts[text.text];
+  return counts;
+}
+
+MapStrip strip(double scale, double pacesPerM) {
+  MapStrip strip;
+  strip.area = {6, 150, 136, 9.5};
+  strip.scale = {scale};
+  strip.scale_text = "1:" + std::to_string(long(scale));
+  strip.paces_per_m = pacesPerM;
+  strip.north = MapNorth{-18.4, true};
+  strip.north_text = {"magnetic north,", "lines 200 m apart"};
+  strip.metres = "m";
+  strip.kilometres = "km";
+  strip.paces = "paces";
+  return strip;
+}
+
+} // namespace
+
+class CourseDrawingTest : public QObject {
+  Q_OBJECT
+private slots:
+  void everyLegAndNumberIsDrawn() {
+    const std::vector<Spot> spots{{20, 140}, {60, 100}, {90, 120}, {130, 90}};
+    const DrawnCourse drawn = drawCourse(picture(spots), type, ruler);
+    const auto counts = counted(drawn.drawing);
+    for (const char *text : {"1", "2", "3", "start", "end"})
+      QCOMPARE(counts.count(text) ? counts.at(text) : 0, 1);
+    QCOMPARE(counts.size(), size_t(5));
+    int legs = 0;
+    for (const DrawnShape &shape : test::partsOf<DrawnShape>(drawn.drawing))
+      if (shape.width == legWidth && shape.grey == 0 && !shape.closed) {
+        QCOMPARE(shape.corners.front().x, spots[size_t(legs)].x);
+        QCOMPARE(shape.corners.back().y, spots[size_t(legs) + 1].y);
+        ++legs;
+      }
+    QCOMPARE(legs, 3);
+    QCOMPARE(drawn.lines.size(), size_t(3));
+    for (const Area &label : drawn.labels)
+      QVERIFY(map.holds(label));
+  }
+  void startAndEndDifferInShape() {
+    const DrawnCourse drawn = drawCourse(picture({{20, 140}, {60, 100}}), type, ruler);
+    bool square = false, diamond = false;
+    for (const DrawnShape &shape : test::partsOf<DrawnShape>(drawn.drawing)) {
+      if (!shape.closed || shape.corners.size() != 4 || !shape.fill)
+        continue;
+      const Area box = Area{20, 140, 0, 0}.grown(1.35);
+      square |= *shape.fill == 0 && shape.corners[0].x == box.left && shape.corners[2].y == box.bottom();
+      diamond |= *shape.fill == 1 && shape.corners[0].x == 60 && shape.corners[1].y == 100;
+    }
+    QVERIFY(square);
+    QVERIFY(diamond);
+  }
+  void aRoundEndsWhereItStarts() {
+    const DrawnCourse drawn = drawCourse(picture({{20, 140}, {60, 100}, {20, 140}}), type, ruler);
+    for (size_t i = 0; i < drawn.labels.size(); ++i)
+      for (size_t k = 0; k < i; ++k)
+        QVERIFY(!drawn.labels[i].meets(drawn.labels[k]));
+  }
+  void aLegOfNoLengthOnPaper() {
+    QVERIFY(test::isFinite(drawCourse(picture({{60, 100}, {60, 100}}), type, ruler).drawing));
+    QVERIFY(test::isFinite(drawCourse(picture({{60, 100}, {60.001, 100}, {60, 100.001}}), type, ruler).drawing));
+  }
+  void northLinesPointNorth() {
+    const DrawnCourse drawn = drawCourse(picture({{20, 140}, {60, 100}}), type, ruler);
+    int lines = 0;
+    for (const DrawnShape &shape : test::partsOf<DrawnShape>(drawn.drawing))
+      if (shape.width == northWidth && !shape.closed) {
+        const Spot a = shape.corners.front(), b = shape.corners.back();
+        VERIFY_NEAR(std::atan2(b.x - a.x, a.y - b.y) * 180 / M_PI, -18.4, 1e-6, "line");
+        ++lines;
+      }
+    QVERIFY(lines >= 4); // 136 mm wide, 30 mm apart
+  }
+  void noNorthNoLines() {
+    CoursePicture course = picture({{20, 140}, {60, 100}});
+    course.north.reset();
+    for (const DrawnShape &shape : test::partsOf<DrawnShape>(drawCourse(course, type, ruler).drawing))
+      QVERIFY(shape.width != northWidth);
+  }
+
+  void barsAreAsLongAsTheirNumbersSay_data() {
+    QTest::addColumn<double>("scale");
+    QTest::addColumn<double>("pacesPerM");
+    for (const double scale : {250.0, 1250.0, 5000.0, 10000.0, 12500.0, 75000.0, 1000000.0})
+      for (const double paces : {0.6, 1.31, 1.74, 2.9})
+        QTest::newRow(qPrintable(QStringLiteral("1:%1, %2").arg(scale).arg(paces))) << scale << paces;
+  }
+  void barsAreAsLongAsTheirNumbersSay() {
+    QFETCH(double, scale);
+    QFETCH(double, pacesPerM);
+    const MapStrip wanted = strip(scale, pacesPerM);
+    const Drawing drawing = drawMapStrip(wanted, type, ruler);
+    // The numbers above the bar are metres, those below it paces; the first of each is 0.
+    const double middle = wanted.area.top + wanted.area.height / 2;
+    double zero = 0, longestM = 0, longestPaces = 0;
+    bool km = false;
+    for (const DrawnText &text : test::textsOf(drawing)) {
+      km |= text.text == "km";
+      if (text.align != Align::Centre)
+        continue;
+      const double value = std::stod(text.text);
+      if (value == 0)
+        zero = text.at.x;
+    }
+    for (const DrawnText &text : test::textsOf(drawing)) {
+      if (text.align != Align::Centre)
+        continue;
+      const double value = std::stod(text.text), paper = text.at.x - zero;
+      const bool above = text.at.y < middle;
+      const double metres = above ? value * (km ? 1000 : 1) : value / pacesPerM;
+      VERIFY_NEAR(paper, metres * 1000 / scale, 1e-6 * scale, text.text);
+      (above ? longestM : longestPaces) = std::max(above ? longestM : longestPaces, paper);
+    }
+    QVERIFY(longestM > 15);
+    QVERIFY(longestPaces > 15);
+    // Boxes end where the last number stands.
+    double end = 0;
+    for (const DrawnShape &shape : test::partsOf<DrawnShape>(drawing))
+      if (shape.closed && shape.width == 0.2)
+        for (const Spot &spot : shape.corners)
+          end = std::max(end, spot.x - zero);
+    VERIFY_NEAR(end, longestM, 1e-6, "boxes");
+  }
+  void withoutPacesNoPaces() {
+    MapStrip wanted = strip(5000, 1);
+    wanted.paces_per_m.reset();
+    QCOMPARE(counted(drawMapStrip(wanted, type, ruler)).count("paces"), size_t(0));
+  }
+};
+
+QTEST_APPLESS_MAIN(CourseDrawingTest)
+#include "course_drawing_test.moc"

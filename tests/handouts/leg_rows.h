@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "legs/leg_layer_host.h"
+#include "support/host_fixture.h"
+
+#include <QVariantMap>
+
+#include <vector>
+
+namespace brushline::test {
+
+//! A row of annotated legs to be made: a leg that runs 100 m to the east, the n-th leg n * 100 m on, in UTM zone 21.
+struct LegRow {
+  QVariantMap values;
+  QString line; //!< instead of that; "none": no geometry
+};
+
+//! Usual values, and others in their place. Give at least the leg's number.
+inline LegRow legRow(const QVariantMap &others, const QString &line = QString()) {
+  QVariantMap values{{"route", "Loop"},
+                     {"leg", 1},
+                     {"walker", "Ann"},
+                     {"direction", "out"},
+                     {"true_brg", 88.625},
+                     {"grid_brg", 90.0},
+                     {"mag_brg", 105.75},
+                     {"converg", -1.375},
+                     {"decl", -17.125},
+                     {"decl_err", 0.38},
+                     {"date", QDate(2026, 11, 25)},
+                     {"dial", 106.0},
+                     {"dial_text", "106°"},
+                     {"back_dial", 286.0},
+                     {"compass_pt", "ESE"},
+                     {"dist_m", 100.04},
+                     {"paces", 130},
+                     {"walk_min", 2.5},
+                     {"marks", 2},
+                     {"drift_m", 3.7},
+                     {"along_m", 5.2}};
+  for (auto other = others.begin(); other != others.end(); ++other)
+    values[other.key()] = other.value();
+  return {values, line};
+}
+
+inline QString legLine(int number) {
+  return QStringLiteral("LINESTRING(%1 5400000, %2 5400000)").arg(500000 + 100 * number).arg(500100 + 100 * number);
+}
+
+//! A layer of them with the fields of annotated legs, but for those left out.
+inline Layer legLayer(const std::vector<LegRow> &rows, const QStringList &without = {}) {
+  QList<QgsField> fields;
+  for (const QgsField &field : LegLayer::fields())
+    if (!without.contains(field.name()))
+      fields << field;
+  std::vector<Row> made;
+  for (const LegRow &row : rows) {
+    QVariantList values;
+    for (const QgsField &field : fields)
+      values << row.values.value(field.name());
+    const QString line = row.line.isEmpty() ? legLine(row.values.value("leg").toInt()) : row.line;
+    made.push_back({wkt(line == "none" ? QString() : line), values});
+  }
+  return layer("legs", "LineString", "EPSG:32621", fields, made);
+}
+
+//! A row of marks to be made, on a leg as above.
+struct MarkRow {
+  int leg, mark;
+  double at_m; // along the leg
+  int paces;
+  QString name;
+  QString walker = "Ann", route = "Loop", direction = "out";
+  QString point = {}; // instead of where it says it is
+};
+
+inline Layer markLayer(const std::vector<MarkRow> &rows) {
+  QList<QgsField> fields;
+  for (const QgsField &field : LegLayer::markFields())
+    fields << field;
+  std::vector<Row> made;
+  for (const MarkRow &row : rows) {
+    const QVariantMap values{
+        {"route", row.route}, {"leg", row.leg},   {"walker", row.walker},
+        {"mark", row.mark},   {"at_m", row.at_m}, {"direction", row.direction},
+        {"paces", row.paces}, {"offset_m", 0.0},  {"name", row.name.isEmpty() ? QVariant() : QVariant(row.name)}};
+    QVariantList list;
+    for (const QgsField &field : fields)
+      list << values.value(field.name());
+    const QString there = QStringLiteral("POINT(%1 5400000)").arg(500000 + 100 * row.leg + row.at_m, 0, 'f', 3);
+    made.push_back({wkt(row.point.isEmpty() ? there : row.point), list});
+  }
+  return layer("marks", "Point", "EPSG:32621", fields, made);
+}
+
+} // namespace brushline::test
