@@ -1,13 +1,15 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-2.0-or-later
-# Builds Brushline and works out the legs of the sample's routes with it. Needs no screen.
-# The legs come to sample-project/result/legs.gpkg and, as tables, to the terminal.
+# Builds Brushline, works out the legs of the sample's routes with it and makes all that is handed out, by the model
+# event.model3. Needs no screen. The legs come to sample-project/result/legs.gpkg and, as tables, to the terminal; cards,
+# tables and GPX come to sample-project/result.
 set -euo pipefail
 
 here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 root=$(dirname "$here")
 build=$root/build
 result=$here/result/legs.gpkg
+marks=$here/result/marks.gpkg
 
 "$root/plugin/packaging/set-up.sh" --build "$build"
 
@@ -36,15 +38,18 @@ echo "== Enabling the plugin in a profile of the sample's own"
 "$qgis_process" plugins enable brushline
 
 echo "== Working out the legs for $day"
-rm -f "$result" "$result"-*
-"$qgis_process" run brushline:annotatelegs -- \
-  INPUT="$here/sample.gpkg|layername=routes" ROUTE_FIELD=route \
-  POINTS="$here/sample.gpkg|layername=points" \
+rm -rf "$result" "$result"-* "$marks" "$marks"-* "$here/result/tables" "$here/result/cards" "$here/result/routes.gpx"
+sample() { printf '%s|layername=%s' "$here/sample.gpkg" "$1"; }
+"$qgis_process" run "$here/event.model3" -- \
+  ROUTES="$(sample routes)" ROUTE_FIELD=route \
+  POINTS="$(sample points)" \
   DEM="$here/terrain.tif" \
-  COVER="$here/sample.gpkg|layername=cover" COVER_CLASS=class \
-  WALKERS="$here/sample.gpkg|layername=walkers" \
-  DATE="$day" \
-  OUTPUT="$result"
+  COVER="$(sample cover)" COVER_CLASS=class \
+  WALKERS="$(sample walkers)" \
+  DATE="$day" TITLE="Two days at the pond" PAPER=1 \
+  LAYERS="$(sample trails)" LAYERS="$(sample streams)" LAYERS="$(sample cover)" \
+  "legs:Legs=$result" "legs:Marks=$marks" \
+  "tables:Tables=$here/result/tables" "cards:Cards=$here/result/cards" "gpx:GPX=$here/result/routes.gpx"
 
 # The python3 found first may be one without GDAL.
 python=python3
@@ -55,6 +60,14 @@ for each in /usr/bin/python3 python3; do
   fi
 done
 echo
-echo "== The legs are in $result"
+echo "== The legs are in $result, the marks in $marks"
 echo
 "$python" "$here/print_legs.py" "$result"
+echo
+echo "== To hand out:"
+echo "   tables, for paper and phone:  $here/result/tables/index.html"
+echo "   cards, one PDF each:          $here/result/cards/cards.html"
+echo "   for GPS receivers:            $here/result/routes.gpx"
+for made in "$here/result/tables/index.html" "$here/result/cards/cards.html" "$here/result/routes.gpx"; do
+  [ -s "$made" ] || { echo "$made was not made." >&2; exit 1; }
+done
