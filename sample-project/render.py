@@ -7,7 +7,9 @@ or newer; no screen. The day is fixed, so that the same pictures come each time.
 """
 import argparse
 import os
+import subprocess
 import sys
+import tempfile
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["GDAL_PAM_ENABLED"] = "NO"      # no .aux.xml beside the terrain
@@ -165,6 +167,27 @@ def draw(path, layers, size, dpi, margins):
     print("%s  1:%d  %d kB" % (path, round(settings.scale()), os.path.getsize(path) // 1000))
 
 
+def draw_card(path):
+    """Both pages of a card that run.sh made, side by side on grey; needs pdftoppm (Debian: poppler-utils)."""
+    card = os.path.join(HERE, "result", "cards", "Camp to stand - Minka (8).pdf")
+    if not os.path.exists(card):
+        sys.exit("%s is not there; run sample-project/run.sh first" % card)
+    with tempfile.TemporaryDirectory() as folder:
+        subprocess.run(["pdftoppm", "-r", "80", "-png", card, os.path.join(folder, "page")], check=True)
+        pages = [QImage(os.path.join(folder, name)) for name in sorted(os.listdir(folder))]
+    gap = 12
+    image = QImage(sum(page.width() + gap for page in pages) + gap, pages[0].height() + 2 * gap, QImage.Format_RGB32)
+    image.fill(Qt.gray)
+    painter = QPainter(image)
+    x = gap
+    for page in pages:
+        painter.drawImage(x, gap, page)
+        x += page.width() + gap
+    painter.end()
+    save(image, path)
+    print("%s  %d kB" % (path, os.path.getsize(path) // 1000))
+
+
 def main():
     ap = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     ap.add_argument("--prefix", default=os.path.join(ROOT, "build", "prefix"),
@@ -181,6 +204,7 @@ def main():
         sys.exit("cannot read sample.qgz; run make_project.py first")
     for name, route, size, dpi, margins, with_marks in PICTURES:
         draw(os.path.join(given.out, name), legs_of(route, with_marks), size, dpi, margins)
+    draw_card(os.path.join(given.out, "card.png"))
     QgsProject.instance().clear()
     loader.unload()
     app.exitQgis()

@@ -40,14 +40,14 @@ echo "== Enabling the plugin in a profile of the sample's own"
 echo "== Working out the legs for $day"
 rm -rf "$result" "$result"-* "$marks" "$marks"-* "$here/result/tables" "$here/result/cards" "$here/result/routes.gpx"
 sample() { printf '%s|layername=%s' "$here/sample.gpkg" "$1"; }
-"$qgis_process" run "$here/event.model3" -- \
+"$qgis_process" run "$here/event.model3" --PROJECT_PATH="$here/sample.qgz" -- \
   ROUTES="$(sample routes)" ROUTE_FIELD=route \
   POINTS="$(sample points)" \
   DEM="$here/terrain.tif" \
   COVER="$(sample cover)" COVER_CLASS=class \
   WALKERS="$(sample walkers)" \
   DATE="$day" TITLE="Two days at the pond" PAPER=1 \
-  LAYERS="$(sample trails)" LAYERS="$(sample streams)" LAYERS="$(sample cover)" \
+  LAYERS=Trails LAYERS=Streams LAYERS=Cover \
   "legs:Legs=$result" "legs:Marks=$marks" \
   "tables:Tables=$here/result/tables" "cards:Cards=$here/result/cards" "gpx:GPX=$here/result/routes.gpx"
 
