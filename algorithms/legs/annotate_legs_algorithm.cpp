@@ -65,6 +65,7 @@ void AnnotateLegsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters({advanced(helped(
       new QgsProcessingParameterBoolean(namedFoundKey, tr("Named points are found with certainty"), true),
       tr("Drift starts anew at every named point. Off: errors add up along the whole route.")))});
+  addParameters(LegAdvice::definitions());
   addParameters(LegWriter::definitions());
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("ROUTE_COUNT"), tr("Routes with legs")));
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("LEG_COUNT"), tr("Legs written, one for each walker")));
@@ -78,6 +79,7 @@ void AnnotateLegsAlgorithm::check(const ParameterReader &reader) const {
   const Compass compass = compass_parameters::read(reader);
   walker_parameters::read(reader, compass.bearing_error, nullptr);
   cover_parameters::check(reader);
+  LegAdvice::check(reader);
 }
 
 void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
@@ -94,6 +96,7 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mSettings.spacing = mCover.spacing;
   mSettings.cover_table = mCover.table.get();
   mSettings.keep_marks = LegWriter::wantsMarks(reader);
+  mAdvice = LegAdvice(reader);
   const auto terrain = terrain_parameters::read(reader);
   const size_t count = threads();
   for (size_t i = 0; i < count; ++i)
@@ -104,7 +107,7 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
   LegWriter writer(reader, LegLayer(mSettings.compass, mSettings.walkers, mDateAndField.date, mCover.table),
-                   routes.legType(), routes.crs(), mSettings.walkers.size());
+                   std::move(mAdvice), routes.legType(), routes.crs(), mSettings.walkers.size());
   const FeedbackProgress progress(feedback);
   const auto compute = [&](Batch batch, size_t worker) {
     for (const RouteInput &route : batch.routes)

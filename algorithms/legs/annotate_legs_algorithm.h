@@ -2,6 +2,7 @@
 #pragma once
 
 #include "legs/annotate_legs.h"
+#include "legs/leg_advice_host.h"
 #include "magnetics/date_and_field_parameters.h"
 #include "shared/base_algorithm.h"
 #include "sighting/cover_parameters.h"
@@ -31,6 +32,7 @@ private:
   AnnotateSettings mSettings; // points into the members below
   DateAndField mDateAndField;
   CoverSetting mCover;
+  LegAdvice mAdvice;
   std::unique_ptr<NamedPlaces> mNames;
   std::vector<std::unique_ptr<LegAnnotator>> mAnnotators; // one a thread
 };

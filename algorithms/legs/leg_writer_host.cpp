@@ -10,6 +10,7 @@
 #include <qgspoint.h>
 #include <qgspolygon.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace brushline {
@@ -19,10 +20,10 @@ const QString legsKey = QStringLiteral("OUTPUT"), marksKey = QStringLiteral("MAR
               routeCountKey = QStringLiteral("ROUTE_COUNT"), legCountKey = QStringLiteral("LEG_COUNT");
 } // namespace
 
-LegWriter::LegWriter(const ParameterReader &reader, LegLayer layer, host::WkbType legType,
+LegWriter::LegWriter(const ParameterReader &reader, LegLayer layer, LegAdvice advice, host::WkbType legType,
                      const QgsCoordinateReferenceSystem &crs, size_t walkers)
     : mProject(projectInto(crs, reader.context().transformContext())), mReader(reader), mLayer(std::move(layer)),
-      mLegType(legType), mCrs(crs), mWalkers(walkers) {}
+      mAdvice(std::move(advice)), mLegType(legType), mCrs(crs), mWalkers(walkers) {}
 
 Definitions LegWriter::definitions() {
   return {new QgsProcessingParameterFeatureSink(legsKey, tr("Legs"), host::lineOutput),
@@ -48,6 +49,10 @@ void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &
   ++mRoutes;
   const QVariant name(route.name);
   std::vector<long> pacesBefore(mWalkers, 0);
+  int lastBack = 0; // the way back counts from the other end
+  for (const AnnotatedLeg &leg : legs)
+    if (leg.back)
+      lastBack = std::max(lastBack, leg.number);
   for (const AnnotatedLeg &leg : legs) {
     if (feedback->isCanceled())
       throw Cancelled();
@@ -55,10 +60,17 @@ void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &
       pacesBefore.assign(mWalkers, 0);
     if (leg.overlapping_cover)
       ++mOverlapping;
+    const int drawn = leg.back ? lastBack - leg.number + 1 : leg.number;
+    const QString advice = mAdvice.forLeg(route.name, drawn + route.first_leg - 1, leg.back);
     for (size_t walker = 0; walker < mWalkers; ++walker) {
       QgsFeature feature;
       feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));
-      feature.setAttributes(mLayer.row(name, leg, walker));
+      QgsAttributes row = mLayer.row(name, leg, walker);
+      if (!advice.isEmpty()) {
+        QVariant &warnings = row.last();
+        warnings = warnings.isNull() ? advice : warnings.toString() + QLatin1Char(' ') + advice;
+      }
+      feature.setAttributes(row);
       mLegs->add(feature);
       ++mRows;
       if (mMarks)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "legs/leg_advice_host.h"
 #include "legs/leg_layer_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/vector_output_host.h"
@@ -19,7 +20,7 @@ class LegWriter {
   Q_DECLARE_TR_FUNCTIONS(brushline::LegWriter)
 
 public:
-  LegWriter(const ParameterReader &reader, LegLayer layer, host::WkbType legType,
+  LegWriter(const ParameterReader &reader, LegLayer layer, LegAdvice advice, host::WkbType legType,
             const QgsCoordinateReferenceSystem &crs, size_t walkers);
 
   //! OUTPUT, MARKS, DRIFT.
@@ -43,6 +44,7 @@ private:
 
   const ParameterReader mReader;
   LegLayer mLayer;
+  LegAdvice mAdvice;
   host::WkbType mLegType;
   QgsCoordinateReferenceSystem mCrs;
   size_t mWalkers;

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "planning/algorithms.h"
 
-#include <qgsprocessingalgorithm.h>
+#include "planning/aim_off_algorithm.h"
+#include "planning/check_hazards_algorithm.h"
+#include "planning/detour_legs_algorithm.h"
+#include "planning/features_met_algorithm.h"
 
 namespace brushline::planning {
 
-QList<QgsProcessingAlgorithm *> algorithms() { return {}; }
+QList<QgsProcessingAlgorithm *> algorithms() {
+  return {new AimOffAlgorithm(), new DetourLegsAlgorithm(), new FeaturesMetAlgorithm(), new CheckHazardsAlgorithm()};
+}
 
 } // namespace brushline::planning

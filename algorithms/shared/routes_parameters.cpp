@@ -322,8 +322,9 @@ bool RouteSource::next(RouteInput &route) {
 bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
   route.name = feature.attribute(QStringLiteral("route")).toString().trimmed();
   route.first_leg = std::max(1, feature.attribute(QStringLiteral("leg")).toInt());
-  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name).arg(route.first_leg).arg(
-      feature.attribute(QStringLiteral("direction")).toString());
+  const QString direction = feature.attribute(QStringLiteral("direction")).toString();
+  route.back = direction == QLatin1String("back");
+  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name).arg(route.first_leg).arg(direction);
   if (mSeen.contains(key))
     return false;
   mSeen.insert(key);

@@ -23,6 +23,7 @@ struct RouteInput {
   QString name;  //!< from ROUTE_FIELD, else its number in the input, from 1
   QString where; //!< "layer “…”, feature …", for messages
   int first_leg = 1; //!< the number of its first leg; an annotated leg keeps its own
+  bool back = false; //!< an annotated leg of the way back
   Route route;
   std::vector<double> x, y, z, m; //!< in the input's system, by RouteVertex::source; z, m empty where it has none
 

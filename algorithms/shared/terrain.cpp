@@ -9,10 +9,19 @@ namespace brushline {
 
 Terrain::Terrain(TiledGrid grid, Project project) : mGrid(std::move(grid)), mProject(std::move(project)) {}
 
-double Terrain::height(const Place &place) {
-  std::vector<double> x{place.longitude.signedTurn().degrees()}, y{place.latitude.degrees()};
+double Terrain::height(const Place &place) { return heights({place}).front(); }
+
+std::vector<double> Terrain::heights(const std::vector<Place> &places) {
+  std::vector<double> x, y, heights;
+  for (const Place &place : places) {
+    x.push_back(place.longitude.signedTurn().degrees());
+    y.push_back(place.latitude.degrees());
+  }
   mProject(x, y);
-  return mGrid.interpolated(mGrid.cellOf(x[0], y[0]));
+  heights.reserve(places.size());
+  for (size_t i = 0; i < places.size(); ++i)
+    heights.push_back(mGrid.interpolated(mGrid.cellOf(x[i], y[i])));
+  return heights;
 }
 
 Profile Terrain::profile(const Place &from, const Place &to, Length length) {

@@ -27,6 +27,8 @@ public:
 
   //! Height in metres, bilinear between the four cells around; NaN outside the model and where it has no data.
   double height(const Place &place);
+  //! As above, for many places at once.
+  std::vector<double> heights(const std::vector<Place> &places);
 
   /**
    * The profile along the geodesic between two places, at the model's own resolution: equal steps, as many as are

@@ -146,6 +146,7 @@ void AnnotateLegsAlgorithmTest::parameters_data() {
   row("SPACING_MIN", "number", 5.0, false);
   row("SPACING_MAX", "number", 400.0, false);
   row("NAMED_FOUND", "boolean", true, false);
+  row("HAZARDS_FOUND", "source", none, true);
   row("OUTPUT", "sink", none, false);
   row("MARKS", "sink", none, true);
   row("DRIFT", "sink", none, true);
@@ -169,7 +170,7 @@ void AnnotateLegsAlgorithmTest::parameters() {
 }
 
 // Whoever adds a parameter adds it to the table above.
-void AnnotateLegsAlgorithmTest::noOtherParameters() { QCOMPARE(algorithm()->parameterDefinitions().size(), 39); }
+void AnnotateLegsAlgorithmTest::noOtherParameters() { QCOMPARE(algorithm()->parameterDefinitions().size(), 40); }
 
 void AnnotateLegsAlgorithmTest::choices_data() {
   QTest::addColumn<QStringList>("options"); // a word of each

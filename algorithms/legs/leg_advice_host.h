@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "shared/parameter_reader_host.h"
+
+#include <QHash>
+#include <QString>
+#include <QVector>
+
+namespace brushline {
+
+/**
+ * What “Check legs for hazards” found, for the warnings of annotated legs.
+ */
+class LegAdvice {
+  Q_DECLARE_TR_FUNCTIONS(brushline::LegAdvice)
+
+public:
+  //! HAZARDS_FOUND, optional.
+  static Definitions definitions();
+  //! Throws for a layer without the fields that are needed.
+  static void check(const ParameterReader &reader);
+
+  LegAdvice() = default;
+  //! Main thread.
+  explicit LegAdvice(const ParameterReader &reader);
+
+  /**
+   * The words for a leg; empty where nothing was found.
+   *
+   * \param number of the leg as the route is drawn. \param back walked the other way: metres told from the other end
+   * would mislead, so that only the hazards are named.
+   */
+  QString forLeg(const QString &route, int number, bool back) const;
+
+private:
+  struct Found {
+    QString hazard, advice;
+  };
+  QHash<QString, QVector<Found>> mFound; // by route and leg
+};
+
+} // namespace brushline

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "planning/aim_starts_host.h"
+
+#include "quantities/progress.h"
+#include "shared/geodesic.h"
+#include "shared/grid_north.h"
+#include "shared/raster_host.h"
+
+#include <qgsexception.h>
+#include <qgsgeometry.h>
+
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+const QString startsKey = QStringLiteral("STARTS"), nameKey = QStringLiteral("START_NAME"),
+              pairKey = QStringLiteral("PAIR_FIELD"), gridKey = QStringLiteral("GRID_CRS");
+
+QgsCoordinateReferenceSystem wgs84() { return QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")); }
+
+std::string definitionOf(const QgsCoordinateReferenceSystem &crs) {
+  return (crs.authid().startsWith(QLatin1String("EPSG:")) ? crs.authid() : host::wkt(crs)).toStdString();
+}
+} // namespace
+
+AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsProcessingFeedback *feedback)
+    : mInput(input), mFeedback(feedback), mSource(reader.source(startsKey)),
+      mTransforms(reader.context().transformContext()), mToPlaces(mSource->sourceCrs(), wgs84(), mTransforms) {
+  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
+  if (!grid.isValid() && !mSource->sourceCrs().isGeographic())
+    grid = mSource->sourceCrs();
+  if (grid.isValid())
+    mGrid = std::make_unique<Grid>(Grid{definitionOf(grid), projectInto(grid, mTransforms)});
+  mNameField = aim_off_parameters::nameField(reader, nameKey, *mSource);
+  mPairField = reader.fieldIndex(pairKey, *mSource);
+  mExpected = mSource->featureCount();
+  QgsAttributeList wanted;
+  for (const int field : {mNameField, mPairField})
+    if (field >= 0)
+      wanted << field;
+  QgsFeatureRequest request;
+  request.setSubsetOfAttributes(wanted);
+  mFeatures = mSource->getFeatures(request, host::skipValidityChecks);
+}
+
+void AimStarts::check(const ParameterReader &reader) {
+  const auto source = reader.source(startsKey);
+  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
+  if (!grid.isValid() && source && !source->sourceCrs().isGeographic())
+    grid = source->sourceCrs();
+  if (!grid.isValid())
+    return;
+  bool projected = !grid.isGeographic();
+  try {
+    if (projected)
+      GridNorth north(definitionOf(grid));
+  } catch (const std::invalid_argument &) {
+    projected = false;
+  }
+  if (!projected)
+    throw QgsProcessingException(tr("%1: %2 is not a projected coordinate reference system, so it has no grid. Give a "
+                                    "UTM zone or the national grid of your map.")
+                                     .arg(gridKey, grid.authid()));
+}
+
+const AimStarts::Grid &AimStarts::gridOf(const Place &place) {
+  if (mGrid)
+    return *mGrid;
+  const std::string definition = standardGrid(place);
+  const auto found = mStandardGrids.find(definition);
+  if (found != mStandardGrids.end())
+    return found->second;
+  const QgsCoordinateReferenceSystem crs(QString::fromStdString(definition));
+  return mStandardGrids.emplace(definition, Grid{definition, projectInto(crs, mTransforms)}).first->second;
+}
+
+bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
+  double x = start.x, y = start.y, z = 0;
+  try {
+    if (std::isfinite(x) && std::isfinite(y) && !mToPlaces.isShortCircuited())
+      mToPlaces.transformCoords(1, &x, &y, &z);
+  } catch (const QgsCsException &) {
+    x = y = HUGE_VAL;
+  }
+  if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90) {
+    skip(start.where, tr("has no usable place."));
+    return false;
+  }
+  start.start.place = {Angle::degrees(y), Angle::degrees(x)};
+  const Grid &grid = gridOf(start.start.place);
+  start.start.grid = grid.definition;
+  start.start.project = grid.project;
+  std::vector<double> east{start.start.place.longitude.signedTurn().degrees()}, north{y};
+  grid.project(east, north);
+  if (!std::isfinite(east[0]) || !std::isfinite(north[0])) {
+    skip(start.where, tr("lies outside the grid %1: give another %2.")
+                          .arg(QString::fromStdString(grid.definition).left(40), gridKey));
+    return false;
+  }
+  if (mPairField < 0)
+    return true;
+  const QString name = pair.isNull() ? QString() : pair.toString().trimmed();
+  const auto found = name.isEmpty() ? mInput.by_name.constEnd() : mInput.by_name.constFind(name);
+  if (found == mInput.by_name.constEnd()) {
+    skip(start.where,
+         name.isEmpty() ? tr("names no destination in its field “%1”.").arg(mSource->fields().at(mPairField).name())
+         : mInput.beside.contains(name) ? tr("goes to “%1”, which lies on no line.").arg(name)
+                                        : tr("goes to “%1”, which is not among the destinations.").arg(name));
+    return false;
+  }
+  double least = HUGE_VAL;
+  for (const size_t one : found.value()) {
+    const double metres = geodesicBetween(start.start.place, (*mInput.destinations)[one].on.place).length.metres();
+    if (metres < least) {
+      least = metres;
+      start.start.destination = one;
+    }
+  }
+  return true;
+}
+
+bool AimStarts::next(AimStartInput &start) {
+  QgsFeature feature;
+  while (mWaiting.empty() && mFeatures.nextFeature(feature)) {
+    if (mFeedback->isCanceled())
+      throw Cancelled();
+    ++mRead;
+    AimStartInput like;
+    like.where = tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature.id());
+    const QVariant name = mNameField >= 0 ? feature.attribute(mNameField) : QVariant();
+    like.name = name.isNull() ? QString() : name.toString().trimmed();
+    if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
+      ++mNumber;
+      skip(like.where, tr("has no geometry."));
+      continue;
+    }
+    const QVariant pair = mPairField >= 0 ? feature.attribute(mPairField) : QVariant();
+    const QgsAbstractGeometry *geometry = feature.geometry().constGet();
+    for (auto vertex = geometry->vertices_begin(); vertex != geometry->vertices_end(); ++vertex) {
+      AimStartInput one = like;
+      ++mNumber;
+      one.route = like.name.isEmpty() ? QString::number(mNumber) : like.name;
+      one.x = (*vertex).x();
+      one.y = (*vertex).y();
+      if (ready(one, pair))
+        mWaiting.push_back(std::move(one));
+    }
+  }
+  if (mFeedback->isCanceled())
+    throw Cancelled();
+  if (mWaiting.empty())
+    return false;
+  start = std::move(mWaiting.front());
+  mWaiting.pop_front();
+  return true;
+}
+
+void AimStarts::skip(const QString &where, const QString &reason) {
+  constexpr long toldEach = 20;
+  const QString message = tr("%1: %2 %3 Passed over.").arg(startsKey, where, reason);
+  if (mSkipped == 0)
+    mFirstReason = message;
+  if (++mSkipped <= toldEach)
+    mFeedback->pushWarning(message);
+}
+
+QString AimStarts::reason(AimFailure failure) const {
+  const QString reach = plain(mInput.rule.reach.metres());
+  switch (failure) {
+  case AimFailure::NoLine:
+    return tr("meets no line within %1 m: give a greater REACH, or other lines.").arg(reach);
+  case AimFailure::OnTheLine:
+    return tr("lies on the line already, or within a metre of it.");
+  case AimFailure::NoDestination:
+    return tr("has no destination within %1 m: give a greater REACH.").arg(reach);
+  case AimFailure::TooFar:
+    return tr("lies farther than %1 m from its destination: give a greater REACH.").arg(reach);
+  case AimFailure::NoAim:
+    return tr(
+        "has no bearing that meets the line where one turn leads to the destination: the line ends there or bends "
+        "away, or another line lies in front of it. Try the other SIDE, or TELL_APART where one line cannot be taken "
+        "for another.");
+  }
+  return QString();
+}
+
+double AimStarts::fraction() const { return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0; }
+
+void AimStarts::finish(long used) {
+  if (mSkipped > 0 && used == 0)
+    throw QgsProcessingException(tr("None of the %n start(s) could be used.", nullptr, int(mSkipped)) +
+                                 QLatin1Char(' ') + mFirstReason);
+  if (mSkipped > 0)
+    mFeedback->pushWarning(tr("%n start(s) passed over in all.", nullptr, int(mSkipped)));
+  else if (used == 0)
+    mFeedback->pushWarning(
+        tr("%1: layer “%2” has no features, so there are no legs.").arg(startsKey, mSource->sourceName()));
+}
+
+} // namespace brushline

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "planning/features_met.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+
+namespace brushline {
+
+namespace {
+
+constexpr double onLine = 1e-3; // metres; nobody tells a millimetre
+
+// A place where a run of edges meets the endless line of the leg.
+struct Meeting {
+  double at_m;
+  MetEvent event; // Across, Touched or Along
+  bool crosses;   // to the other side
+};
+
+// A run of edges, told by the leg.
+using Run = std::vector<LegPoint>;
+
+// Where a run meets the line. \param open at its ends: the line goes on there, out of reach.
+std::vector<Meeting> meetings(const Run &run) {
+  std::vector<Meeting> found;
+  const auto side = [](const LegPoint &point) { return std::abs(point.across) <= onLine ? 0 : point.across > 0 ? 1 : -1; };
+  int before = 0; // the side last known; 0: none yet
+  for (size_t i = 0; i < run.size(); ++i) {
+    const int here = side(run[i]);
+    if (here != 0) {
+      if (i > 0 && before == -here && side(run[i - 1]) != 0) {
+        const double share = run[i - 1].across / (run[i - 1].across - run[i].across);
+        found.push_back({run[i - 1].along + share * (run[i].along - run[i - 1].along), MetEvent::Across, true});
+      }
+      before = here;
+      continue;
+    }
+    // On the line, for a while.
+    size_t last = i;
+    double least = run[i].along, most = run[i].along;
+    while (last + 1 < run.size() && side(run[last + 1]) == 0) {
+      ++last;
+      least = std::min(least, run[last].along);
+      most = std::max(most, run[last].along);
+    }
+    const int after = last + 1 < run.size() ? side(run[last + 1]) : 0;
+    const bool crosses = before != 0 && after == -before;
+    found.push_back({least, most - least > onLine ? MetEvent::Along : crosses ? MetEvent::Across : MetEvent::Touched,
+                     crosses});
+    if (after != 0)
+      before = after;
+    i = last + (after != 0 ? 1 : 0);
+  }
+  return found;
+}
+
+// Gathers the runs of a shape's stretches: those that follow each other are one.
+std::vector<Run> runsOf(const Shape &shape, const ShapeStretch *first, const ShapeStretch *last, const LegLine &leg) {
+  std::vector<Run> runs;
+  size_t ringStart = 0; // of the runs, the one with which the present part begins, when it begins at its first place
+  for (const ShapeStretch *stretch = first; stretch != last; ++stretch) {
+    const std::vector<Place> &part = shape.parts[stretch->part];
+    const bool goesOn = stretch != first && (stretch - 1)->part == stretch->part && (stretch - 1)->last == stretch->first;
+    if (!goesOn)
+      runs.emplace_back();
+    for (size_t i = stretch->first + (goesOn ? 1 : 0); i <= stretch->last; ++i)
+      runs.back().push_back(leg.at(part[i]));
+    if (stretch->first == 0)
+      ringStart = runs.size() - 1;
+    // A ring's last place is its first once more: there the runs go on, too.
+    const bool ends = stretch->last + 1 == part.size() && shape.kind == ShapeKind::Polygon;
+    if (ends && stretch->first > 0 && !runs[ringStart].empty() && ringStart + 1 < runs.size()) {
+      runs.back().insert(runs.back().end(), runs[ringStart].begin() + 1, runs[ringStart].end());
+      runs.erase(runs.begin() + long(ringStart));
+    }
+  }
+  // A whole ring is turned to begin off the line, so that no meeting is cut in two.
+  if (shape.kind == ShapeKind::Polygon)
+    for (Run &run : runs) {
+      if (run.size() < 3 || std::abs(run.front().along - run.back().along) > 1e-9 ||
+          std::abs(run.front().across - run.back().across) > 1e-9)
+        continue;
+      const auto off = std::find_if(run.begin(), run.end(),
+                                    [](const LegPoint &point) { return std::abs(point.across) > onLine; });
+      if (off == run.end() || off == run.begin())
+        continue;
+      run.pop_back();
+      std::rotate(run.begin(), off, run.end());
+      run.push_back(run.front());
+    }
+  return runs;
+}
+
+// The place of a run nearest to the leg: along it, and how far off.
+LegPoint nearest(const Run &run, double length) {
+  LegPoint best{0, std::numeric_limits<double>::infinity()};
+  double least = std::numeric_limits<double>::infinity();
+  const auto look = [&](const LegPoint &point) {
+    const double along = std::clamp(point.along, 0.0, length);
+    const double distance = std::hypot(point.along - along, point.across);
+    if (point.along - length > std::abs(point.across))
+      return; // ahead of the end rather than beside it
+    // Of equally near places the first on the way.
+    if (distance < least - onLine || (distance < least + onLine && along < best.along)) {
+      least = distance;
+      best = {along, std::copysign(distance, point.across)};
+    }
+  };
+  for (size_t i = 0; i < run.size(); ++i) {
+    look(run[i]);
+    if (i + 1 == run.size())
+      break;
+    // The leg's ends may lie nearest to an edge's middle.
+    const double dx = run[i + 1].along - run[i].along, dy = run[i + 1].across - run[i].across;
+    const double squared = dx * dx + dy * dy;
+    for (const double end : {0.0, length})
+      if (squared > 0) {
+        const double share = std::clamp(((end - run[i].along) * dx - run[i].across * dy) / squared, 0.0, 1.0);
+        look({run[i].along + share * dx, run[i].across + share * dy});
+      }
+  }
+  return best;
+}
+
+} // namespace
+
+std::vector<FeatureMet> featuresMet(const Shapes &shapes, const LegLine &leg, const MeetRule &rule) {
+  const double length = leg.length_m(), end = length + rule.reach.metres();
+  const std::vector<ShapeStretch> stretches = leg.near(shapes, rule.reach, rule.width);
+  std::vector<FeatureMet> met;
+  std::optional<FeatureMet> beyond;
+  for (size_t i = 0; i < stretches.size();) {
+    const size_t index = stretches[i].shape;
+    size_t next = i;
+    while (next < stretches.size() && stretches[next].shape == index)
+      ++next;
+    const Shape &shape = shapes[index];
+    const std::vector<Run> runs = runsOf(shape, &stretches[i], &stretches[i] + (next - i), leg);
+    i = next;
+
+    std::vector<Meeting> all;
+    if (shape.kind != ShapeKind::Point)
+      for (const Run &run : runs)
+        for (const Meeting &meeting : meetings(run))
+          all.push_back(meeting);
+    std::sort(all.begin(), all.end(), [](const Meeting &a, const Meeting &b) { return a.at_m < b.at_m; });
+    if (shape.kind == ShapeKind::Polygon) {
+      // What happens at each border follows from where one starts.
+      bool inside = isInside(shape, leg.placeAt(0));
+      std::vector<Meeting> changes;
+      for (const Meeting &meeting : all) {
+        if (!meeting.crosses || meeting.at_m < -onLine)
+          continue;
+        if (meeting.at_m <= onLine) {
+          inside = isInside(shape, leg.placeAt(2 * onLine));
+          continue;
+        }
+        inside = !inside;
+        changes.push_back({meeting.at_m, inside ? MetEvent::Into : MetEvent::OutOf, true});
+      }
+      all = changes;
+    }
+
+    bool here = false, ahead = false;
+    for (const Meeting &meeting : all) {
+      if (meeting.at_m <= onLine || meeting.at_m > end)
+        continue;
+      if (meeting.at_m <= length + onLine) {
+        met.push_back({MetRole::Crossed, meeting.event, index, std::min(meeting.at_m, length), 0});
+        here = true;
+        continue;
+      }
+      ahead = true;
+      if (!beyond || meeting.at_m < beyond->at_m)
+        beyond = FeatureMet{MetRole::Beyond, meeting.event, index, meeting.at_m, 0};
+    }
+    if (here || (shape.kind == ShapeKind::Polygon && isInside(shape, leg.placeAt(length / 2))))
+      continue;
+    LegPoint best{0, std::numeric_limits<double>::infinity()};
+    for (const Run &run : runs)
+      if (const LegPoint point = nearest(run, length); std::abs(point.across) < std::abs(best.across))
+        best = point;
+    if (!(std::abs(best.across) <= rule.width.metres()))
+      continue;
+    // What lies beside the start or behind it was passed on the leg before; what is met beyond the end is told there.
+    if (best.along <= onLine || (ahead && best.along >= length - onLine))
+      continue;
+    if (std::abs(best.across) <= onLine)
+      met.push_back({MetRole::Crossed, MetEvent::Touched, index, best.along, 0});
+    else
+      met.push_back({best.across > 0 ? MetRole::Right : MetRole::Left, MetEvent::Passed, index, best.along, best.across});
+  }
+  if (beyond)
+    met.push_back(*beyond);
+  std::stable_sort(met.begin(), met.end(), [](const FeatureMet &a, const FeatureMet &b) { return a.at_m < b.at_m; });
+  return met;
+}
+
+std::vector<FeatureMet> slopeBreaks(const Profile &profile) {
+  constexpr double window = 30, steep = 0.15, gentle = 0.05; // metres; grades
+  const double step = profile.step.metres();
+  const std::vector<double> &heights = profile.heights;
+  std::vector<FeatureMet> breaks;
+  if (!(step > 0) || double(heights.size() - 1) * step < window)
+    return breaks;
+  const auto heightAt = [&](double at) {
+    const double position = at / step;
+    const size_t below = std::min(size_t(position), heights.size() - 2);
+    return heights[below] + (position - double(below)) * (heights[below + 1] - heights[below]);
+  };
+  MetEvent state = MetEvent::GroundLevels;
+  bool known = false; // the state
+  const double end = double(heights.size() - 1) * step;
+  for (size_t i = 0; i < heights.size(); ++i) {
+    const double at = double(i) * step;
+    if (at < window / 2 || at > end - window / 2)
+      continue;
+    const double grade = (heightAt(at + window / 2) - heightAt(at - window / 2)) / window;
+    if (std::isnan(grade)) {
+      known = false;
+      continue;
+    }
+    MetEvent now = known ? state : MetEvent::GroundLevels;
+    const bool stillRises = now == MetEvent::GroundRises && grade > gentle;
+    const bool stillFalls = now == MetEvent::GroundFalls && grade < -gentle;
+    if (grade >= steep)
+      now = MetEvent::GroundRises;
+    else if (grade <= -steep)
+      now = MetEvent::GroundFalls;
+    else if (!stillRises && !stillFalls)
+      now = MetEvent::GroundLevels;
+    if (known && now != state)
+      breaks.push_back({MetRole::Crossed, now, FeatureMet::noShape, at, 0});
+    state = now;
+    known = true;
+  }
+  return breaks;
+}
+
+std::vector<FeatureMet> allMet(const Shapes &shapes, const LegLine &leg, const Profile *profile, const MeetRule &rule) {
+  std::vector<FeatureMet> met = featuresMet(shapes, leg, rule);
+  if (!profile)
+    return met;
+  for (FeatureMet &change : slopeBreaks(*profile)) {
+    if (change.at_m > leg.length_m() + rule.reach.metres())
+      break;
+    const bool beyond = change.at_m > leg.length_m();
+    if (beyond)
+      change.role = MetRole::Beyond;
+    met.push_back(change);
+    if (beyond)
+      break; // the first one only
+  }
+  std::stable_sort(met.begin(), met.end(), [](const FeatureMet &a, const FeatureMet &b) { return a.at_m < b.at_m; });
+  return met;
+}
+
+} // namespace brushline

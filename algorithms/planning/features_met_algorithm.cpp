@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "planning/features_met_algorithm.h"
+
+#include "planning/leg_way.h"
+#include "shared/compass.h"
+#include "shared/geodesic.h"
+#include "shared/routes_parameters.h"
+#include "shared/terrain_parameters.h"
+#include "shared/walker_parameters.h"
+#include "walking/pacing.h"
+
+#include <qgsexception.h>
+#include <qgsgeometry.h>
+#include <qgspoint.h>
+
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+const QString featuresKey = QStringLiteral("FEATURES"), reachKey = QStringLiteral("REACH"),
+              widthKey = QStringLiteral("WIDTH"), outputKey = QStringLiteral("OUTPUT"),
+              countKey = QStringLiteral("MET_COUNT");
+constexpr Limits reachLimits{0, 10000, 200}, widthLimits{0, 1000, 20};
+
+// The words of the fields role and event; never translated.
+QString word(MetRole role) {
+  static const char *const words[] = {"crossed", "left", "right", "beyond"};
+  return QString::fromLatin1(words[static_cast<int>(role)]);
+}
+QString word(MetEvent event) {
+  static const char *const words[] = {"across",       "touched",    "along",       "into",  "out of", "passed",
+                                      "ground rises", "ground falls", "ground levels"};
+  return QString::fromLatin1(words[static_cast<int>(event)]);
+}
+} // namespace
+
+QString FeaturesMetAlgorithm::name() const { return QStringLiteral("featuresmet"); }
+QString FeaturesMetAlgorithm::displayName() const { return tr("Features met along legs"); }
+QString FeaturesMetAlgorithm::group() const { return tr("Planning"); }
+QString FeaturesMetAlgorithm::groupId() const { return QStringLiteral("planning"); }
+QStringList FeaturesMetAlgorithm::tags() const {
+  return tr("cross,pass,stream,trail,catching feature,handrail,slope,expect,leg,route").split(QLatin1Char(','));
+}
+QString FeaturesMetAlgorithm::shortDescription() const {
+  return tr("Tells what one crosses and passes along each leg, after how many paces and minutes, and what catches one "
+            "who has gone too far.");
+}
+QgsProcessingAlgorithm *FeaturesMetAlgorithm::createInstance() const { return new FeaturesMetAlgorithm(); }
+
+void FeaturesMetAlgorithm::initAlgorithm(const QVariantMap &) {
+  addParameters(routes_parameters::definitions());
+  addParameters(features_parameters::definitions(
+      featuresKey, tr("Features to meet"), tr("Trails, streams, ponds, boulders: layers of points, lines or polygons."),
+      false));
+  addParameters(features_parameters::nameDefinitions());
+  addParameters({helped(numberDefinition(widthKey, tr("How far to either side features are passed (m)"), widthLimits),
+                        tr("What lies farther off the line is not told; in metres. In thick cover take what can be seen.")),
+                 helped(numberDefinition(reachKey, tr("How far beyond the leg's end to look (m)"), reachLimits),
+                        tr("The first line or area met there tells one who has gone too far; in metres."))});
+  addParameters(routes_parameters::gridDefinitions());
+  addParameters(walker_parameters::definitions());
+  addParameters(terrain_parameters::definitions());
+  addParameters(cover_parameters::definitions());
+  addParameters({new QgsProcessingParameterFeatureSink(outputKey, tr("Features met"), host::pointOutput)});
+  addOutput(new QgsProcessingOutputNumber(countKey, tr("Features met")));
+}
+
+void FeaturesMetAlgorithm::check(const ParameterReader &reader) const {
+  routes_parameters::check(reader);
+  features_parameters::check(reader, featuresKey);
+  reader.number(widthKey, widthLimits);
+  reader.number(reachKey, reachLimits);
+  walker_parameters::read(reader, Walker().bearing_error, nullptr);
+  cover_parameters::check(reader);
+}
+
+void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  mRule = {Length::metres(reader.number(widthKey, widthLimits)), Length::metres(reader.number(reachKey, reachLimits))};
+  mFeatures = features_parameters::read(reader, featuresKey, features_parameters::nameField(reader), feedback);
+  mWalkers = walker_parameters::read(reader, Walker().bearing_error, feedback);
+  mCover = cover_parameters::read(reader, feedback);
+  mTerrain = terrain_parameters::terrainOver(terrain_parameters::read(reader));
+  mSource = mCover.source();
+}
+
+QgsFields FeaturesMetAlgorithm::fields() {
+  using host::FieldType;
+  QgsFields fields;
+  for (const auto &[name, type] :
+       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
+        std::pair("feature", FieldType::Text), std::pair("layer", FieldType::Text), std::pair("event", FieldType::Text),
+        std::pair("role", FieldType::Text), std::pair("at_m", FieldType::Real), std::pair("paces", FieldType::Integer),
+        std::pair("at_min", FieldType::Real), std::pair("off_m", FieldType::Real)})
+    fields.append(host::field(QString::fromLatin1(name), type));
+  return fields;
+}
+
+QVariant FeaturesMetAlgorithm::nameOf(const FeatureMet &met, const Shapes &shapes) const {
+  if (met.shape == FeatureMet::noShape)
+    return met.event == MetEvent::GroundRises   ? tr("the ground rises")
+           : met.event == MetEvent::GroundFalls ? tr("the ground falls away")
+                                                : tr("the ground levels out");
+  const Shape &shape = shapes[met.shape];
+  return shape.name.empty() ? mFeatures.layers.at(int(shape.source)) : QString::fromStdString(shape.name);
+}
+
+QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  RouteSource routes(reader, feedback);
+  const FeedbackProgress progress(feedback);
+  const Shapes shapes(std::move(mFeatures.shapes));
+  const QgsCoordinateTransform fromPlaces(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), routes.crs(),
+                                          reader.context().transformContext());
+  std::unique_ptr<VectorOutput> output;
+  long used = 0, count = 0;
+
+  const auto write = [&](const RouteInput &route, int number, const LegLine &line, const LegWay &way,
+                         const std::vector<FeatureMet> &met) {
+    for (const Walker &walker : mWalkers) {
+      const LegWay::Walked walked = way.walkedBy(walker);
+      for (const FeatureMet &each : met) {
+        const auto time = walked.timeTo(each.at_m);
+        QgsFeature feature;
+        const Place at = line.placeAt(each.at_m);
+        QgsGeometry point(new QgsPoint(at.longitude.signedTurn().degrees(), at.latitude.degrees()));
+        if (static_cast<int>(point.transform(fromPlaces)) == 0) // the host's "success", whose name differs by version
+          feature.setGeometry(point);
+        feature.setAttributes(QVector<QVariant>{
+            route.name, number, walker.name.empty() ? QVariant() : QVariant(QString::fromStdString(walker.name)),
+            nameOf(each, shapes),
+            each.shape == FeatureMet::noShape ? QVariant() : QVariant(mFeatures.layers.at(int(shapes[each.shape].source))),
+            word(each.event), word(each.role), each.at_m, int(pacesCounted(walked.stepsTo(each.at_m), walker.kind)),
+            time ? QVariant(time->minutes()) : QVariant(), std::abs(each.across_m)});
+        output->add(feature);
+        ++count;
+      }
+    }
+  };
+
+  RouteInput route;
+  while (routes.next(route)) {
+    int number = route.first_leg - 1;
+    for (const auto &part : route.route.parts)
+      for (size_t i = 1; i < part.size(); ++i) {
+        const GeodesicLeg leg = geodesicBetween(part[i - 1].place, part[i].place);
+        if (leg.length < Length::metres(0.001))
+          continue;
+        progress.check();
+        ++number;
+        if (!output)
+          output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
+        const LegLine line(part[i - 1].place, leg.departure, leg.length);
+        const LegWay way(part[i - 1].place, part[i].place, leg, mRule.reach, mTerrain.get(), mSource.get(),
+                         mCover.table.get());
+        write(route, number, line, way, allMet(shapes, line, way.profile() ? &*way.profile() : nullptr, mRule));
+      }
+    if (number >= route.first_leg)
+      ++used;
+    else
+      routes.skip(route.where, tr("has no two vertices apart, so no leg."));
+    feedback->setProgress(100 * routes.fraction());
+  }
+  routes.finish(used);
+  if (mSource)
+    cover_parameters::report({mSource.get()}, feedback);
+  if (!output)
+    output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
+  QVariantMap results;
+  results.insert(outputKey, output->finish(QStringLiteral(":/brushline/styles/features_met.qml")));
+  results.insert(countKey, int(count));
+  feedback->pushInfo(tr("%n feature(s) met.", nullptr, int(count)));
+  return results;
+}
+
+} // namespace brushline

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "planning/features_met.h"
+#include "planning/features_parameters.h"
+#include "shared/base_algorithm.h"
+#include "shared/vector_output_host.h"
+#include "shared/walker.h"
+#include "sighting/cover_parameters.h"
+
+namespace brushline {
+
+//! The wrapper of featuresMet(): routes and features in, what is met along the legs out.
+class FeaturesMetAlgorithm final : public BaseAlgorithm {
+  Q_DECLARE_TR_FUNCTIONS(brushline::FeaturesMetAlgorithm)
+
+public:
+  QString name() const override;
+  QString displayName() const override;
+  QString group() const override;
+  QString groupId() const override;
+  QStringList tags() const override;
+  QString shortDescription() const override;
+  QgsProcessingAlgorithm *createInstance() const override;
+  void initAlgorithm(const QVariantMap &configuration) override;
+
+protected:
+  void check(const ParameterReader &reader) const override;
+  void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+  QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+
+private:
+  static QgsFields fields();
+  QVariant nameOf(const FeatureMet &met, const Shapes &shapes) const;
+
+  MeetRule mRule;
+  FeaturesInput mFeatures;
+  std::vector<Walker> mWalkers;
+  CoverSetting mCover;
+  std::unique_ptr<Terrain> mTerrain;
+  std::unique_ptr<CoverSource> mSource;
+};
+
+} // namespace brushline

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// By hand, and random shapes asked place by place by geodesics.
+#include "planning/hazards.h"
+#include "shared/geodesic.h"
+#include "shared/local_plane.h"
+#include "support/near.h"
+#include "support/random.h"
+
+#include <QtTest>
+
+#include <cmath>
+
+using namespace brushline;
+
+namespace {
+
+struct Scene {
+  Place start{Angle::degrees(-46.3), Angle::degrees(179.9995)};
+  double direction = 60, length = 300;
+  LegLine line() const { return {start, TrueBearing(Angle::degrees(direction)), Length::metres(length)}; }
+  Shape shape(ShapeKind kind, const std::vector<std::pair<double, double>> &points) const {
+    Shape shape;
+    shape.kind = kind;
+    shape.parts.emplace_back();
+    for (const auto &[along, across] : points)
+      shape.parts[0].push_back(line().placeOff({along, across}));
+    if (kind == ShapeKind::Polygon)
+      shape.parts[0].push_back(shape.parts[0].front());
+    return shape;
+  }
+};
+
+QString text(const std::vector<LegStretch> &stretches) {
+  QStringList parts;
+  for (const LegStretch &stretch : stretches)
+    parts << QStringLiteral("%1-%2").arg(stretch.from_m + 1e-7, 0, 'f', 2).arg(stretch.to_m + 1e-7, 0, 'f', 2);
+  return parts.join(' ');
+}
+
+} // namespace
+
+class HazardsTest : public QObject {
+  Q_OBJECT
+
+private slots:
+  void byHand() {
+    const Scene scene;
+    const auto near = [&](ShapeKind kind, const std::vector<std::pair<double, double>> &points, double distance) {
+      return text(stretchesNear(scene.shape(kind, points), scene.line(), distance));
+    };
+    const auto line = ShapeKind::Line, point = ShapeKind::Point, area = ShapeKind::Polygon;
+    // A high-tension line square across the leg, 55 m.
+    QCOMPARE(near(line, {{200, -500}, {200, 500}}, 55), QString("145.00-255.00"));
+    // Aslant by 45 degrees: 10 sqrt 2.
+    QCOMPARE(near(line, {{100, -100}, {300, 100}}, 10), QString("185.86-214.14"));
+    // Beside the leg, 30 m off: from where its end is 50 m away (3-4-5) to the leg's end.
+    QCOMPARE(near(line, {{150, 30}, {400, 30}}, 50), QString("110.00-300.00"));
+    QCOMPARE(near(line, {{150, 51}, {400, 51}}, 50), QString(""));
+    QCOMPARE(near(point, {{100, 30}}, 50), QString("60.00-140.00"));
+    QCOMPARE(near(point, {{-30, 0}}, 50), QString("0.00-20.00"));
+    QCOMPARE(near(point, {{500, 0}}, 50), QString(""));
+    // An area: inside, and the margin before and behind.
+    QCOMPARE(near(area, {{100, -50}, {150, -50}, {150, 50}, {100, 50}}, 10), QString("90.00-160.00"));
+    QCOMPARE(near(area, {{100, -50}, {150, -50}, {150, 50}, {100, 50}}, 0), QString("100.00-150.00"));
+    QCOMPARE(near(area, {{-100, -500}, {900, -500}, {900, 500}, {-100, 500}}, 10), QString("0.00-300.00")); // all round
+    // Two wires with clear ground between them.
+    Shape two = scene.shape(line, {{50, -9}, {50, 9}});
+    two.parts.push_back(scene.shape(line, {{250, -9}, {250, 9}}).parts[0]);
+    QCOMPARE(text(stretchesNear(two, scene.line(), 10)), QString("40.00-60.00 240.00-260.00"));
+  }
+
+  void againstGeodesics() {
+    test::Random random(21);
+    int inside = 0, outside = 0;
+    for (int i = 0; i < 60; ++i) {
+      Scene scene;
+      scene.start = {Angle::degrees(random.between(-80, 80)), Angle::degrees(random.between(-180, 180))};
+      scene.direction = random.between(0, 360);
+      std::vector<std::pair<double, double>> points;
+      for (int k = 0; k < 4; ++k)
+        points.emplace_back(random.between(-100, 400), random.between(-150, 150));
+      const double distance = random.between(5, 60);
+      const Shape shape = scene.shape(ShapeKind::Line, points);
+      const auto stretches = stretchesNear(shape, scene.line(), distance);
+      for (double at = 0; at <= scene.length; at += 7) {
+        const Place here = scene.line().placeAt(at);
+        double least = 1e9; // from places every 10 cm of the shape
+        for (size_t k = 1; k < shape.parts[0].size(); ++k) {
+          const GeodesicLeg edge = geodesicBetween(shape.parts[0][k - 1], shape.parts[0][k]);
+          const LocalPlane plane(here);
+          const PlanePoint a = plane.toPlane(shape.parts[0][k - 1]), b = plane.toPlane(shape.parts[0][k]);
+          const double step = 0.1 / std::max(0.1, edge.length.metres());
+          for (double share = 0; share <= 1; share += step)
+            least = std::min(least, std::hypot(a.east + share * (b.east - a.east), a.north + share * (b.north - a.north)));
+        }
+        const bool told = std::any_of(stretches.begin(), stretches.end(), [&](const LegStretch &stretch) {
+          return at >= stretch.from_m && at <= stretch.to_m;
+        });
+        if (std::abs(least - distance) < 0.05)
+          continue;
+        VERIFY_AT(told == (least < distance), std::to_string(i) + " at " + std::to_string(at));
+        ++(told ? inside : outside);
+      }
+    }
+    QVERIFY(inside > 300 && outside > 300);
+  }
+
+  void onlyWhatHasADistance() {
+    const Scene scene;
+    const Shapes shapes({scene.shape(ShapeKind::Line, {{100, -9}, {100, 9}}), scene.shape(ShapeKind::Line, {{200, -9}, {200, 9}})});
+    const auto found = shapesNear(
+        shapes, scene.line(), [](size_t i) { return i == 1 ? std::optional(Length::metres(5)) : std::nullopt; },
+        Length::metres(50));
+    QCOMPARE(found.size(), size_t(1));
+    QVERIFY(found[0].shape == 1);
+    QCOMPARE(text(found[0].stretches), QString("195.00-205.00"));
+  }
+
+  // Planes: a slope of 3 in 4 is 36.87 degrees, whichever way the leg runs over it.
+  void steepPlanes() {
+    const GridShape grid{-1000, 1000, 5, 5, 400, 400};
+    for (double direction : {0.0, 90.0, 200.0}) {
+      Terrain terrain(TiledGrid(grid,
+                                [](const CellWindow &window) {
+                                  std::vector<float> cells;
+                                  for (int64_t r = 0; r < window.rows; ++r)
+                                    for (int64_t c = 0; c < window.columns; ++c) {
+                                      const double east = -1000 + (double(window.column + c) + 0.5) * 5;
+                                      cells.push_back(float(east > 50 ? 0.75 * (east - 50) : 0)); // level in the west
+                                    }
+                                  return cells;
+                                }),
+                      [](std::vector<double> &x, std::vector<double> &y) {
+                        for (size_t i = 0; i < x.size(); ++i) {
+                          x[i] *= 111319.49;
+                          y[i] *= 110574.28;
+                        }
+                      });
+      Scene scene;
+      scene.start = {Angle::degrees(0), Angle::degrees(direction == 90.0 ? 0 : 0.002)}; // 222 m east
+      scene.direction = direction;
+      scene.length = 200;
+      const SteepGround ground = steepGround(terrain, scene.line(), Length::metres(5), Angle::degrees(30));
+      VERIFY_NEAR(ground.steepest.degrees(), 36.87, 0.05, std::to_string(direction));
+      QCOMPARE(ground.stretches.size(), size_t(1));
+      VERIFY_NEAR(ground.stretches[0].from_m, direction == 90.0 ? 50 : 0, 6, "from");
+      VERIFY_NEAR(ground.stretches[0].to_m, 200, 1e-6, "to");
+      QVERIFY(steepGround(terrain, scene.line(), Length::metres(5), Angle::degrees(37)).stretches.empty());
+      QCOMPARE(ground.without_data_m, 0.0);
+    }
+  }
+
+  void gapsAreNotGuessed() {
+    const GridShape grid{0, 100, 5, 5, 20, 20};
+    Terrain terrain(TiledGrid(grid, [](const CellWindow &window) {
+                      return std::vector<float>(size_t(window.columns * window.rows), 7);
+                    }),
+                    [](std::vector<double> &x, std::vector<double> &y) {
+                      for (size_t i = 0; i < x.size(); ++i) {
+                        x[i] *= 111319.49;
+                        y[i] *= 110574.28;
+                      }
+                    });
+    Scene scene;
+    scene.start = {Angle::degrees(0.0004), Angle::degrees(0.0004)};
+    scene.direction = 90; // out of the model after 55 m
+    const SteepGround ground = steepGround(terrain, scene.line(), Length::metres(5), Angle::degrees(30));
+    QVERIFY(ground.stretches.empty());
+    QVERIFY(ground.without_data_m > 230 && ground.without_data_m < 260);
+  }
+};
+
+QTEST_APPLESS_MAIN(HazardsTest)
+#include "hazards_test.moc"

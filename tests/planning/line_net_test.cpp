@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "planning/line_net.h"
+
+#include "shared/geodesic.h"
+#include "support/near.h"
+
+using namespace brushline;
+
+namespace {
+
+Place place(double latitude, double longitude) { return {Angle::degrees(latitude), Angle::degrees(longitude)}; }
+Place from(const Place &start, double bearing, double metres) {
+  return geodesicDestination(start, TrueBearing(Angle::degrees(bearing)), Length::metres(metres));
+}
+
+Shape line(const std::string &name, std::vector<std::vector<Place>> parts) {
+  Shape shape;
+  shape.name = name;
+  shape.parts = std::move(parts);
+  return shape;
+}
+
+} // namespace
+
+class LineNetTest : public QObject {
+  Q_OBJECT
+private slots:
+  void piecesOfATrailJoin() {
+    const Place a = place(47, 8), b = from(a, 90, 100), c = from(b, 90, 100), d = from(c, 90, 100);
+    const LineNet net({line("ridge", {{b, c}}), line("ridge", {{b, a}}), line("", {{a, d}}), line("ridge", {{d, c}})});
+    QCOMPARE(net.shapes().size(), size_t(2));
+    QCOMPARE(net.shapes()[0].parts.size(), size_t(1));
+    VERIFY_NEAR(net.length(0, 0), 300, 0.001, "joined");
+    QVERIFY(!net.closed(0, 0));
+  }
+
+  void forksDoNotJoin() {
+    const Place a = place(47, 8), b = from(a, 90, 100), c = from(a, 0, 100), d = from(a, 200, 100);
+    const LineNet net({line("fork", {{a, b}, {c, a}, {a, d}})});
+    QCOMPARE(net.shapes()[0].parts.size(), size_t(3));
+  }
+
+  void ringsAreClosed() {
+    const Place a = place(-20, 179.9999), b = from(a, 90, 100), c = from(b, 0, 100), d = from(c, 270, 100);
+    const LineNet net({line("ring", {{a, b, c}, {a, d, c}}), line("own", {{a, b, c, d, a}})});
+    for (const size_t ring : {size_t(0), size_t(1)}) {
+      QCOMPARE(net.shapes()[ring].parts.size(), size_t(1));
+      QVERIFY(net.closed(ring, 0));
+      VERIFY_NEAR(net.length(ring, 0), 400, 0.02, "round");
+      VERIFY_NEAR(net.way(ring, 0, 390, 10), 20, 0.03, "the shorter way");
+      VERIFY_NEAR(net.way(ring, 0, 10, 390), -20, 0.03, "the shorter way, back");
+    }
+  }
+
+  void nothingLeft() {
+    const Place a = place(47, 8), b = from(a, 90, 0.001);
+    Shape polygon = line("pond", {{a, from(a, 0, 10), from(a, 90, 10), a}});
+    polygon.kind = ShapeKind::Polygon;
+    const LineNet net({line("one point", {{a}}), line("twice the same", {{a, a}, {a, b}}), polygon, line("", {})});
+    QCOMPARE(net.shapes().size(), size_t(0));
+    QVERIFY(!net.nearest(a, Length::metres(1e6)));
+  }
+
+  void nearestPlace() {
+    const Place a = place(89.999, 12), b = from(a, 45, 200); // beside the pole
+    const LineNet net({line("", {{a, b}}), line("", {{from(a, 45, 20000), from(a, 45, 20100)}})});
+    const GeodesicLeg leg = geodesicBetween(a, b);
+    const Place on = geodesicDestination(a, leg.departure, Length::metres(70));
+    const TrueBearing there = geodesicBetween(on, b).departure;
+    const Place beside = geodesicDestination(on, TrueBearing(there.angle() + Angle::degrees(90)), Length::metres(12));
+    const auto found = net.nearest(beside, Length::metres(20));
+    QVERIFY(found);
+    VERIFY_NEAR(found->away_m, 12, 0.001, "away");
+    VERIFY_NEAR(found->along_m, 70, 0.001, "along");
+    VERIFY_NEAR(geodesicBetween(found->place, on).length.metres(), 0, 0.001, "place");
+    QVERIFY(!net.nearest(beside, Length::metres(11.9)));
+  }
+
+  void walks() {
+    const Place a = place(47, 8), b = from(a, 90, 100), c = from(b, 0, 100), d = from(c, 270, 100);
+    const auto lengthOf = [](const std::vector<Place> &places) {
+      double metres = 0;
+      for (size_t i = 1; i < places.size(); ++i)
+        metres += geodesicBetween(places[i - 1], places[i]).length.metres();
+      return metres;
+    };
+    const LineNet open({line("", {{a, b, c, d}})}), ring({line("", {{a, b, c, d, a}})});
+    for (const LineNet *net : {&open, &ring}) {
+      const OnLine one = *net->nearest(from(a, 90, 30), Length::metres(1)),
+                   other = *net->nearest(from(d, 90, 40), Length::metres(1));
+      const auto there = net->walk(one, other), back = net->walk(other, one);
+      const double expected = net == &open ? 230 : 170;
+      VERIFY_NEAR(lengthOf(there), expected, 0.01, "there");
+      VERIFY_NEAR(lengthOf(back), expected, 0.01, "back");
+      QCOMPARE(there.size(), size_t(4));
+      QCOMPARE(back.size(), size_t(4));
+      QCOMPARE(net->walk(one, one).size(), size_t(2));
+    }
+  }
+};
+
+QTEST_GUILESS_MAIN(LineNetTest)
+#include "line_net_test.moc"
