@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-2.0-or-later
-"""Draw the pictures of the sample's legs: legs.png and practice-loop.png.
+"""Draw the pictures of the sample: its legs, their marks, and magnetic north lines.
 
 Needs an installed Brushline (run.sh lays one into build/prefix) and PyQGIS 3.22
 or newer; no screen. The day is fixed, so that the same pictures come each time.
@@ -32,11 +32,13 @@ PICTURES = [
     ("practice-loop.png", "Practice loop", QSize(1200, 900), 135, (60, 60, 60, 60), False),
     ("marks.png", "Camp to stand", QSize(1600, 800), 135, (-400, -120, -520, -120), True),
 ]
+# The same for the north lines, over the whole sample: metres between the lines.
+NORTH = ("north-lines.png", QSize(1200, 1200), 120, 250)
 
 
 class Feedback(QgsProcessingFeedback):
     def reportError(self, error, fatalError=False):
-        sys.exit("annotatelegs: " + error)
+        sys.exit(error)
 
 
 def provider(prefix):
@@ -91,9 +93,29 @@ def legs_of(route, with_marks):
     return layers
 
 
+def north_lines(spacing):
+    """The magnetic north lines over the sample, and their extent."""
+    box = layer("cover").extent()
+    context = QgsProcessingContext()
+    context.setProject(QgsProject.instance())
+    parameters = {"EXTENT": "%f,%f,%f,%f [EPSG:32621]" % (box.xMinimum(), box.xMaximum(), box.yMinimum(), box.yMaximum()),
+                  "SPACING": spacing, "DATE": DAY, "OUTPUT": "memory:"}
+    algorithm = QgsApplication.processingRegistry().algorithmById("brushline:northlines")
+    result, ok = algorithm.create().run(parameters, context, Feedback())
+    if not ok:
+        sys.exit("northlines did not run")
+    made = context.takeResultLayer(result["OUTPUT"])
+    message, ok = made.loadNamedStyle(os.path.join(ROOT, "algorithms", "magnetics", "styles", "north_lines.qml"))
+    if not ok:
+        sys.exit("north_lines.qml: " + message)
+    QgsProject.instance().addMapLayer(made, False)
+    return [made], box
+
+
 def scale_bar(painter, settings):
-    """100 m of map in the lower right corner."""
-    pixels = 100 / settings.mapUnitsPerPixel()
+    """100 m of map, or 500 m where those are short, in the lower right corner."""
+    metres = 100 if 100 / settings.mapUnitsPerPixel() > 60 else 500
+    pixels = metres / settings.mapUnitsPerPixel()
     size = settings.outputSize()
     painter.setFont(QFont("Sans Serif", 9))
     box = QRectF(size.width() - pixels - 44, size.height() - 56, pixels + 30, 42)
@@ -103,7 +125,7 @@ def scale_bar(painter, settings):
     painter.drawLine(QPointF(left, y), QPointF(left + pixels, y))
     for x in (left, left + pixels):
         painter.drawLine(QPointF(x, y - 6), QPointF(x, y))
-    painter.drawText(QRectF(left, box.top() + 1, pixels, 24), Qt.AlignCenter, "100 m")
+    painter.drawText(QRectF(left, box.top() + 1, pixels, 24), Qt.AlignCenter, "%d m" % metres)
 
 
 def save(image, path):
@@ -126,7 +148,7 @@ def save(image, path):
         sys.exit("cannot write " + path)
 
 
-def draw(path, layers, size, dpi, margins):
+def draw(path, layers, size, dpi, extent):
     project = QgsProject.instance()
     shown = [node.layer() for node in project.layerTreeRoot().findLayers()
              if node.isVisible() and node.layer() and node.layer().isSpatial()]
@@ -149,10 +171,7 @@ def draw(path, layers, size, dpi, margins):
     engine = settings.labelingEngineSettings()
     engine.setFlag(QgsLabelingEngineSettings.UsePartialCandidates, False)
     settings.setLabelingEngineSettings(engine)
-    box = next(each for each in layers if each.fields().indexOf("dist_m") >= 0).extent()
-    left, bottom, right, top = margins
-    settings.setExtent(QgsRectangle(box.xMinimum() - left, box.yMinimum() - bottom,
-                                    box.xMaximum() + right, box.yMaximum() + top))
+    settings.setExtent(extent)
 
     image = QImage(size, QImage.Format_RGB32)
     image.setDotsPerMeterX(round(dpi / 0.0254))
@@ -203,7 +222,14 @@ def main():
     if not QgsProject.instance().read(os.path.join(HERE, "sample.qgz")):
         sys.exit("cannot read sample.qgz; run make_project.py first")
     for name, route, size, dpi, margins, with_marks in PICTURES:
-        draw(os.path.join(given.out, name), legs_of(route, with_marks), size, dpi, margins)
+        layers = legs_of(route, with_marks)
+        box = next(each for each in layers if each.fields().indexOf("dist_m") >= 0).extent()
+        left, bottom, right, top = margins
+        draw(os.path.join(given.out, name), layers, size, dpi,
+             QgsRectangle(box.xMinimum() - left, box.yMinimum() - bottom, box.xMaximum() + right, box.yMaximum() + top))
+    name, size, dpi, spacing = NORTH
+    layers, box = north_lines(spacing)
+    draw(os.path.join(given.out, name), layers, size, dpi, box)
     draw_card(os.path.join(given.out, "card.png"))
     QgsProject.instance().clear()
     loader.unload()

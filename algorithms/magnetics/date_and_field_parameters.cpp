@@ -17,10 +17,11 @@ const QString dateKey = QStringLiteral("DATE"), declinationKey = QStringLiteral(
               modelKey = QStringLiteral("FIELD_MODEL");
 constexpr Limits declinationLimits{-180, 180, 0};
 
-std::unique_ptr<FieldModel> modelFor(const QString &name, DecimalYear year, bool declinationGiven) {
+std::unique_ptr<FieldModel> modelFor(const QString &name, DecimalYear year, bool declinationGiven, bool &ofDay) {
   if (!name.isEmpty())
     return installedModel(name.toStdString(), year);
   const FieldCoefficients &wmm = worldMagneticModel2025();
+  ofDay = wmm.years.contains(year);
   // With a declination off a map the model only tells where compasses fail; the nearest day it knows is good enough.
   if (declinationGiven)
     year = DecimalYear(std::clamp(year.value(), wmm.years.first, wmm.years.last));
@@ -59,7 +60,8 @@ DateAndField read(const ParameterReader &reader) {
   if (const auto degrees = reader.maybeNumber(declinationKey, declinationLimits))
     given = Declination{Angle::degrees(*degrees)};
   try {
-    result.field = std::make_shared<FieldSetting>(modelFor(reader.text(modelKey), year, given.has_value()), given);
+    result.field = std::make_shared<FieldSetting>(
+        modelFor(reader.text(modelKey), year, given.has_value(), result.model_of_day), given);
   } catch (const YearOutsideModel &error) {
     throw QgsProcessingException(
         Text::tr("%1: %2 is outside the years of the magnetic model %3 (%4 to %5). Give %6, the declination "

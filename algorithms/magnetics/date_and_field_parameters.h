@@ -12,6 +12,9 @@ namespace brushline {
 struct DateAndField {
   QDate date;
   std::shared_ptr<const FieldSetting> field;
+  //! False when a declination was given for a day that the model does not reach: the model then stands on the nearest
+  //! day it knows, which serves to tell the zones and nothing else.
+  bool model_of_day = true;
 };
 
 namespace date_and_field_parameters {

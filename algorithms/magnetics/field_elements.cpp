@@ -24,6 +24,18 @@ CompassZone compassZone(double horizontal_nt) {
   return horizontal_nt < cautionBelow ? CompassZone::Caution : CompassZone::Reliable;
 }
 
+const char *zoneWord(CompassZone zone) {
+  switch (zone) {
+  case CompassZone::Reliable:
+    return "reliable";
+  case CompassZone::Caution:
+    return "caution";
+  case CompassZone::Blackout:
+    return "blackout";
+  }
+  return "";
+}
+
 Angle DeclinationErrorModel::at(double horizontal_nt) const {
   return Angle::degrees(std::hypot(floor_degrees, per_horizontal / horizontal_nt));
 }

@@ -38,6 +38,9 @@ constexpr double cautionBelow = 6000;
 
 CompassZone compassZone(double horizontal_nt);
 
+//! The zone as a word in tables, the same in every language: "reliable", "caution", "blackout".
+const char *zoneWord(CompassZone zone);
+
 /**
  * The 1-sigma error of the model's declination: sqrt(a^2 + (b / H)^2) degrees.
  *

@@ -8,11 +8,13 @@ namespace brushline {
 FieldSetting::FieldSetting(std::unique_ptr<FieldModel> model, std::optional<Declination> given)
     : mModel(std::move(model)), mError(mModel->declinationError()), mGiven(given) {}
 
-LocalField FieldSetting::at(const Place &place, Length height) const {
-  const FieldVector field = mModel->field(place, height);
+LocalField FieldSetting::at(const Place &place, Length height) const { return of(mModel->field(place, height)); }
+
+LocalField FieldSetting::of(const FieldVector &field) const {
   const double horizontal = field.horizontal();
   LocalField local;
   local.zone = compassZone(horizontal);
+  local.horizontal_nt = horizontal;
   if (mGiven) {
     local.declination = *mGiven;
   } else {

@@ -13,6 +13,7 @@ struct LocalField {
   Declination declination;
   std::optional<Angle> declination_error; //!< 1 sigma; none for a declination read off a map or a model without one
   CompassZone zone = CompassZone::Reliable;
+  double horizontal_nt = 0; //!< the model's strength along the ground
 };
 
 /**
@@ -29,6 +30,11 @@ public:
   explicit FieldSetting(std::unique_ptr<FieldModel> model, std::optional<Declination> given = std::nullopt);
 
   LocalField at(const Place &place, Length height) const;
+  //! What a compass meets where the model's field is this.
+  LocalField of(const FieldVector &field) const;
+
+  //! Whether a declination was given in place of the model's.
+  bool given() const { return mGiven.has_value(); }
 
   const FieldModel &model() const { return *mModel; }
 

@@ -41,9 +41,14 @@ void transformOrNan(const QgsCoordinateTransform &transform, std::vector<double>
 }
 } // namespace
 
-Project projectInto(const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms) {
-  const QgsCoordinateTransform transform(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), crs, transforms);
+Project projectBetween(const QgsCoordinateReferenceSystem &from, const QgsCoordinateReferenceSystem &to,
+                       const QgsCoordinateTransformContext &transforms) {
+  const QgsCoordinateTransform transform(from, to, transforms);
   return [transform](std::vector<double> &x, std::vector<double> &y) { transformOrNan(transform, x, y); };
+}
+
+Project projectInto(const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms) {
+  return projectBetween(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), crs, transforms);
 }
 
 std::optional<RasterInput> RasterInput::read(const ParameterReader &reader, const QString &key,
@@ -77,8 +82,7 @@ RasterInput::RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvid
       mTiles(std::make_shared<TileStore>(256)) {} // of 256 KiB
 
 Project RasterInput::projectFrom(const QgsCoordinateReferenceSystem &crs) const {
-  const QgsCoordinateTransform transform(crs, mCrs, mTransforms);
-  return [transform](std::vector<double> &x, std::vector<double> &y) { transformOrNan(transform, x, y); };
+  return projectBetween(crs, mCrs, mTransforms);
 }
 
 QgsRectangle RasterInput::extent() const { return mProvider->extent(); }

@@ -15,6 +15,9 @@ class QgsRasterDataProvider;
 
 namespace brushline {
 
+//! From one coordinate system into another.
+Project projectBetween(const QgsCoordinateReferenceSystem &from, const QgsCoordinateReferenceSystem &to,
+                       const QgsCoordinateTransformContext &transforms);
 //! From the WGS84 ellipsoid into a coordinate system.
 Project projectInto(const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
 

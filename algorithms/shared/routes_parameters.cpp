@@ -2,6 +2,7 @@
 #include "shared/routes_parameters.h"
 
 #include "shared/grid_north.h"
+#include "shared/grid_parameters.h"
 #include "quantities/progress.h"
 
 #include <QDateTime>
@@ -24,30 +25,11 @@ struct Text {
   Q_DECLARE_TR_FUNCTIONS(brushline::RoutesParameters)
 };
 const QString inputKey = QStringLiteral("INPUT"), routeKey = QStringLiteral("ROUTE_FIELD"),
-              orderKey = QStringLiteral("ORDER_FIELD"), gridKey = QStringLiteral("GRID_CRS");
+              orderKey = QStringLiteral("ORDER_FIELD");
 
 const QgsCoordinateReferenceSystem &wgs84() {
   static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
   return crs;
-}
-
-std::string definitionOf(const QgsCoordinateReferenceSystem &crs) {
-  return (crs.authid().startsWith(QLatin1String("EPSG:")) ? crs.authid() : host::wkt(crs)).toStdString();
-}
-
-void checkGrid(const QgsCoordinateReferenceSystem &crs) {
-  if (crs.isGeographic())
-    throw QgsProcessingException(Text::tr("%1: %2 counts in degrees; a grid is projected. Give a UTM zone or the "
-                                          "national grid of your map.")
-                                     .arg(gridKey, crs.authid()));
-  try {
-    GridNorth grid(definitionOf(crs));
-  } catch (const std::invalid_argument &) {
-    throw QgsProcessingException(
-        Text::tr("%1: %2 is not a projected coordinate reference system. Give a UTM zone or the national grid of your "
-                 "map.")
-            .arg(gridKey, crs.authid()));
-  }
 }
 
 // The order of a point as a number; throws for what has no order.
@@ -102,10 +84,10 @@ Definitions definitions() {
 }
 
 Definitions gridDefinitions() {
-  return {helped(new QgsProcessingParameterCrs(gridKey, Text::tr("Grid of the map (for grid bearings)"), QVariant(),
-                                               true),
-                 Text::tr("The projected system whose grid lines are printed on the map. Empty: the routes' own when it "
-                          "is projected, else the UTM zone of each route's first point."))};
+  return grid_parameters::definitions(
+      {Text::tr("Grid of the map (for grid bearings)"),
+       Text::tr("The projected system whose grid lines are printed on the map. Empty: the routes' own when it is "
+                "projected, else the UTM zone of each route's first point.")});
 }
 
 void check(const ParameterReader &reader) {
@@ -127,8 +109,7 @@ void check(const ParameterReader &reader) {
   if (reader.fieldIndex(orderKey, *source) < 0 && points)
     throw QgsProcessingException(
         Text::tr("%1: layer “%2” has points, so the field with their order is needed.").arg(orderKey, source->sourceName()));
-  if (const QgsCoordinateReferenceSystem grid = reader.crs(gridKey); grid.isValid())
-    checkGrid(grid);
+  grid_parameters::read(reader);
 }
 
 } // namespace routes_parameters
@@ -153,12 +134,13 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
   if (!mSource)
     throw QgsProcessingException(Text::tr("%1: give a layer with routes.").arg(inputKey));
   mToPlaces = QgsCoordinateTransform(mSource->sourceCrs(), wgs84(), mTransforms);
-  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
-  if (!grid.isValid() && !mSource->sourceCrs().isGeographic())
+  QgsCoordinateReferenceSystem grid = grid_parameters::read(reader);
+  if (!grid.isValid() && !mSource->sourceCrs().isGeographic()) {
     grid = mSource->sourceCrs();
+    grid_parameters::check(grid);
+  }
   if (grid.isValid()) {
-    checkGrid(grid);
-    mGrid = std::make_unique<Grid>(Grid{definitionOf(grid), QgsCoordinateTransform()});
+    mGrid = std::make_unique<Grid>(Grid{grid_parameters::definitionOf(grid), QgsCoordinateTransform()});
     mToGrid = QgsCoordinateTransform(mSource->sourceCrs(), grid, mTransforms);
   }
   mRouteField = reader.fieldIndex(routeKey, *mSource);
@@ -287,7 +269,7 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
     for (const double value : eastings)
       if (!std::isfinite(value)) {
         skip(route.where, tr("lies outside the grid %1: give another %2.")
-                              .arg(QString::fromStdString(grid->definition).left(40), gridKey));
+                              .arg(QString::fromStdString(grid->definition).left(40), grid_parameters::key()));
         return false;
       }
   }

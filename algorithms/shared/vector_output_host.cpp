@@ -50,12 +50,13 @@ void removeFiles(const QString &destination) {
 } // namespace
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
-                           host::WkbType type, const QgsCoordinateReferenceSystem &crs)
+                           host::WkbType type, const QgsCoordinateReferenceSystem &crs,
+                           QgsFeatureSink::SinkFlags flags)
     : mContext(reader.context()), mKey(key) {
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
-                                                         reader.context(), mDestination));
+                                                         reader.context(), mDestination, flags));
   } catch (const QgsProcessingException &error) {
     reason = error.what();
   }

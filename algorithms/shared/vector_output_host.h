@@ -19,8 +19,9 @@ class VectorOutput {
 
 public:
   //! Throws QgsProcessingException when the output cannot be made. Null sinks of optional outputs take no features.
+  //! \param flags RegeneratePrimaryKey when rows of the input come more than once, with their key.
   VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields, host::WkbType type,
-               const QgsCoordinateReferenceSystem &crs);
+               const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags = QgsFeatureSink::SinkFlags());
   ~VectorOutput();
   VectorOutput(const VectorOutput &) = delete;
   VectorOutput &operator=(const VectorOutput &) = delete;

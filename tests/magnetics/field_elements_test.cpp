@@ -19,6 +19,7 @@ private slots:
   void declinationChange();
   void zoneLimits();
   void zonesOfTestValues();
+  void zoneWords();
   void declinationError();
   void declinationErrorAtZero();
 };
@@ -88,6 +89,13 @@ void FieldElementsTest::zonesOfTestValues() {
   const CheckValues values("magnetics/data/field_zones.csv");
   for (const CheckRow &row : values.rows())
     VERIFY_AT(compassZone(row.number("h_nt")) == zoneNamed(row.text("zone")), "line " + std::to_string(row.line()));
+}
+
+// Tables keep these words whatever the language.
+void FieldElementsTest::zoneWords() {
+  QCOMPARE(QString(zoneWord(CompassZone::Reliable)), QString("reliable"));
+  QCOMPARE(QString(zoneWord(CompassZone::Caution)), QString("caution"));
+  QCOMPARE(QString(zoneWord(CompassZone::Blackout)), QString("blackout"));
 }
 
 void FieldElementsTest::declinationError() {

@@ -54,6 +54,9 @@ void FieldSettingTest::fromTheModel() {
   QVERIFY(local.declination_error);
   VERIFY_NEAR(local.declination_error->degrees(), 0.375446, 5e-7, "error");
   QVERIFY(local.zone == CompassZone::Reliable);
+  QVERIFY(local.horizontal_nt == 20000);
+  QVERIFY(!setting.given());
+  QVERIFY(setting.of({0, 1999, 0}).zone == CompassZone::Blackout);
   QCOMPARE(setting.model().name(), std::string("steady"));
   QVERIFY(steady({3000, 4000, 0}, wmm2025Error).at(here, Length()).zone == CompassZone::Caution);
   QVERIFY(steady({0, 1999, 0}, wmm2025Error).at(here, Length()).zone == CompassZone::Blackout);
@@ -66,7 +69,9 @@ void FieldSettingTest::modelWithoutError() {
 // A declination read off a map replaces the model's; it has no error, and makes no compass work where none does.
 void FieldSettingTest::given() {
   const Declination map{Angle::degrees(-7.5)};
-  const LocalField local = steady({12000, 16000, 40000}, wmm2025Error, map).at(here, Length());
+  const FieldSetting setting = steady({12000, 16000, 40000}, wmm2025Error, map);
+  QVERIFY(setting.given());
+  const LocalField local = setting.at(here, Length());
   QVERIFY(local.declination.east.degrees() == -7.5);
   QVERIFY(!local.declination_error);
   QVERIFY(local.zone == CompassZone::Reliable);

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "magnetics/point_source_host.h"
+
+#include "quantities/progress.h"
+#include "shared/place_reader_host.h"
+
+#include <qgsexception.h>
+#include <qgsgeometry.h>
+#include <qgsgeometrycollection.h>
+#include <qgspoint.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace brushline {
+
+PointSource::PointSource(const ParameterReader &reader, const QString &key) : mSource(reader.source(key)) {
+  if (!mSource)
+    throw QgsProcessingException(tr("%1: give a layer with points.").arg(key));
+  if (!host::isPointType(mSource->wkbType()))
+    throw QgsProcessingException(
+        tr("%1: layer “%2” has no points. Give a layer with points.").arg(key, mSource->sourceName()));
+  checkPlaces(key, *mSource);
+  mToPlaces = QgsCoordinateTransform(mSource->sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
+                                     reader.context().transformContext());
+  mExpected = mSource->featureCount();
+}
+
+double PointSource::fraction() const { return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0; }
+
+void PointSource::locate(PointInput &point) const {
+  point.place.reset();
+  point.height.reset();
+  const auto *at = qgsgeometry_cast<const QgsPoint *>(point.feature.geometry().constGet());
+  if (!at || at->isEmpty())
+    return;
+  double x = at->x(), y = at->y(), z = 0;
+  if (!std::isfinite(x) || !std::isfinite(y))
+    return;
+  try {
+    if (!mToPlaces.isShortCircuited())
+      mToPlaces.transformCoords(1, &x, &y, &z);
+  } catch (const QgsCsException &) {
+    return;
+  }
+  // Longitudes may run on past 180, but metres taken for degrees are no place.
+  if (!std::isfinite(x) || !(std::abs(x) <= 720) || !(std::abs(y) <= 90))
+    return;
+  point.place = Place{Angle::degrees(y), Angle::degrees(x)};
+  if (at->is3D() && std::isfinite(at->z()))
+    point.height = Length::metres(at->z());
+}
+
+bool PointSource::next(PointInput &point, const QgsFeedback *feedback) {
+  if (feedback->isCanceled())
+    throw Cancelled();
+  if (!mBegun) {
+    mFeatures = mSource->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+    mBegun = true;
+  }
+  while (mPart >= mParts) {
+    if (!mFeatures.nextFeature(mFeature)) {
+      if (feedback->isCanceled()) // the host ends the reading then
+        throw Cancelled();
+      return false;
+    }
+    ++mRead;
+    mPart = 0;
+    const auto *collection = mFeature.hasGeometry()
+                                 ? qgsgeometry_cast<const QgsGeometryCollection *>(mFeature.geometry().constGet())
+                                 : nullptr;
+    mParts = collection ? collection->numGeometries() : 1;
+    if (mParts == 0) { // an empty one keeps its row
+      mFeature.clearGeometry();
+      mParts = 1;
+    }
+  }
+  point.feature = mFeature;
+  const auto *collection = mFeature.hasGeometry()
+                               ? qgsgeometry_cast<const QgsGeometryCollection *>(mFeature.geometry().constGet())
+                               : nullptr;
+  if (collection)
+    point.feature.setGeometry(QgsGeometry(collection->geometryN(mPart)->clone()));
+  ++mPart;
+  locate(point);
+  return true;
+}
+
+} // namespace brushline

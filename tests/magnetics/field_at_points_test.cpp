@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "magnetics/field_at_points.h"
+
+#include "magnetics/world_magnetic_model.h"
+#include "support/check_values.h"
+#include "support/near.h"
+#include "support/random.h"
+
+#include <proj.h>
+
+#include <memory>
+#include <set>
+#include <stdexcept>
+
+using namespace brushline;
+using namespace brushline::test;
+
+class FieldAtPointsTest : public QObject {
+  Q_OBJECT
+private slots:
+  void publishedValues_data();
+  void publishedValues();
+  void gridVariation();
+  void publishedConvergences();
+  void convergenceAgainstProjFactors();
+  void gridMagneticAngle();
+  void standardGrids();
+  void outsideTheGrid();
+  void given();
+  void modelOfAnotherDay();
+  void magneticPole();
+  void heights();
+  void notProjected();
+};
+
+namespace {
+Place place(double latitude, double longitude) { return {Angle::degrees(latitude), Angle::degrees(longitude)}; }
+
+FieldSetting wmm(double year, std::optional<Declination> given = std::nullopt) {
+  return FieldSetting(coefficientModel(worldMagneticModel2025(), DecimalYear(year)), given);
+}
+
+// A field that is the same everywhere.
+class Steady final : public FieldModel {
+public:
+  explicit Steady(FieldVector field) : mField(field) {}
+  std::string name() const override { return "steady"; }
+  FieldVector field(const Place &, Length) const override { return mField; }
+  FieldVector changePerYear(const Place &, Length) const override { return {1, 1, 1}; }
+  std::optional<DeclinationErrorModel> declinationError() const override { return wmm2025Error; }
+
+private:
+  FieldVector mField;
+};
+} // namespace
+
+void FieldAtPointsTest::publishedValues_data() {
+  QTest::addColumn<QString>("file");
+  QTest::addColumn<int>("rows");
+  QTest::newRow("test values") << "magnetics/data/wmm2025_test_values.csv" << 100;
+  QTest::newRow("table of the report") << "magnetics/data/wmm2025_report_table.csv" << 12;
+}
+
+// Declination, dip, strength and the declination's rate as published with the model.
+void FieldAtPointsTest::publishedValues() {
+  QFETCH(QString, file);
+  QFETCH(int, rows);
+  const CheckValues values(file.toStdString());
+  QCOMPARE(int(values.rows().size()), rows);
+  for (const CheckRow &row : values.rows()) {
+    const FieldSetting setting = wmm(row.number("year"));
+    const PointField field =
+        FieldAtPoints(setting, std::string())
+            .at(place(row.number("lat_deg"), row.number("lon_deg")), Length::metres(1000 * row.number("height_km")));
+    const std::string where = "line " + std::to_string(row.line());
+    VERIFY_AT(field.inclination && field.horizontal_nt && field.total_nt && field.declination_change, where);
+    VERIFY_NEAR(turnBetween(field.declination.east.degrees(), row.number("d_deg")), 0, values.tolerance("d_deg"),
+                where);
+    VERIFY_NEAR(field.inclination->degrees(), row.number("i_deg"), values.tolerance("i_deg"), where);
+    VERIFY_NEAR(*field.horizontal_nt, row.number("h_nt"), values.tolerance("h_nt"), where);
+    VERIFY_NEAR(*field.total_nt, row.number("f_nt"), values.tolerance("f_nt"), where);
+    VERIFY_NEAR(field.declination_change->degrees(), row.number("ddot_deg_yr"), values.tolerance("ddot_deg_yr"), where);
+    VERIFY_AT(field.zone == compassZone(row.number("h_nt")), where);
+    VERIFY_NEAR(field.declination_error->degrees(), wmm2025Error.at(row.number("h_nt")).degrees(), 1e-5, where);
+  }
+}
+
+// The grid variation that the report's table prints is the grid magnetic angle of the polar grids.
+void FieldAtPointsTest::gridVariation() {
+  const CheckValues values("magnetics/data/wmm2025_report_table.csv");
+  int published = 0;
+  for (const CheckRow &row : values.rows()) {
+    const auto expected = row.maybe("gv_deg");
+    if (!expected)
+      continue;
+    const FieldSetting setting = wmm(row.number("year"));
+    FieldAtPoints points(setting, row.number("lat_deg") > 0 ? "EPSG:32661" : "EPSG:32761");
+    const PointField field =
+        points.at(place(row.number("lat_deg"), row.number("lon_deg")), Length::metres(1000 * row.number("height_km")));
+    QVERIFY(field.grid_magnetic);
+    VERIFY_NEAR(field.grid_magnetic->degrees(), *expected, values.tolerance("gv_deg"),
+                "line " + std::to_string(row.line()));
+    ++published;
+  }
+  QCOMPARE(published, 8);
+}
+
+// Snyder's example on the ellipsoid of 1866 among them.
+void FieldAtPointsTest::publishedConvergences() {
+  const CheckValues values("shared/data/grid_convergence.csv");
+  const FieldSetting setting = wmm(2026.5);
+  std::set<std::string> origins;
+  for (const CheckRow &row : values.rows()) {
+    const PointField field =
+        FieldAtPoints(setting, row.text("crs")).at(place(row.number("lat_deg"), row.number("lon_deg")), Length());
+    QVERIFY(field.convergence);
+    VERIFY_NEAR(turnBetween(field.convergence->east.degrees(), row.number("convergence_deg")), 0,
+                values.tolerance("convergence_deg"), "line " + std::to_string(row.line()));
+    origins.insert(row.text("origin").substr(0, 15));
+  }
+  QVERIFY(origins.count("published point"));
+}
+
+// PROJ's own factors, in systems that are conformal and that are not.
+void FieldAtPointsTest::convergenceAgainstProjFactors() {
+  const FieldSetting setting = wmm(2026.5);
+  const std::unique_ptr<PJ_CONTEXT, decltype(&proj_context_destroy)> context(proj_context_create(),
+                                                                             proj_context_destroy);
+  struct Area {
+    const char *crs;
+    double south, north, west, east;
+  };
+  for (const Area &area : {Area{"EPSG:32621", 40, 60, -60, -54}, Area{"EPSG:32756", -60, -20, 150, 156},
+                           Area{"EPSG:3857", -70, 70, -180, 180}, Area{"EPSG:3413", 60, 89, -180, 180},
+                           Area{"EPSG:29873", -4, 8, 109, 119},
+                           Area{"+proj=laea +lat_0=52 +lon_0=10 +ellps=GRS80 +type=crs", 35, 70, -10, 40}}) {
+    FieldAtPoints points(setting, area.crs);
+    const std::unique_ptr<PJ, decltype(&proj_destroy)> system(proj_create(context.get(), area.crs), proj_destroy);
+    QVERIFY(system);
+    Random random(61);
+    for (int i = 0; i < 5; ++i) {
+      const Place at = place(random.between(area.south, area.north), random.between(area.west, area.east));
+      const PointField field = points.at(at, Length());
+      const PJ_FACTORS factors =
+          proj_factors(system.get(), proj_coord(at.longitude.radians(), at.latitude.radians(), 0, 0));
+      VERIFY_AT(proj_errno(system.get()) == 0, area.crs);
+      VERIFY_AT(field.convergence, area.crs);
+      VERIFY_NEAR(
+          turnBetween(field.convergence->east.degrees(), Angle::radians(factors.meridian_convergence).degrees()), 0,
+          1e-6, std::string(area.crs) + " " + std::to_string(i));
+    }
+  }
+}
+
+// Grid magnetic angle = declination - convergence, in [-180, 180]; it turns a grid bearing into a magnetic one.
+void FieldAtPointsTest::gridMagneticAngle() {
+  const FieldSetting setting = wmm(2026.5);
+  FieldAtPoints points(setting, "EPSG:3413");
+  Random random(62);
+  int wrapped = 0;
+  for (int i = 0; i < 500; ++i) {
+    const Place at = place(random.between(60, 90), random.between(-180, 180));
+    const PointField field = points.at(at, Length());
+    QVERIFY(field.convergence && field.grid_magnetic);
+    const double difference = field.declination.east.degrees() - field.convergence->east.degrees();
+    VERIFY_NEAR(turnBetween(field.grid_magnetic->degrees(), difference), 0, 1e-12, std::to_string(i));
+    QVERIFY(std::abs(field.grid_magnetic->degrees()) <= 180);
+    wrapped += std::abs(difference) > 180;
+    const GridBearing grid(Angle::degrees(random.between(0, 360)));
+    const MagneticBearing magnetic = toMagnetic(toTrue(grid, *field.convergence), field.declination);
+    VERIFY_NEAR(turnBetween(magnetic.degrees(), grid.degrees() - field.grid_magnetic->degrees()), 0, 1e-10,
+                std::to_string(i));
+  }
+  QVERIFY(wrapped > 10);
+}
+
+// Without a grid, each point's own UTM zone or polar cap.
+void FieldAtPointsTest::standardGrids() {
+  const FieldSetting setting = wmm(2026.5);
+  FieldAtPoints points(setting, std::string());
+  Random random(63);
+  std::set<std::string> grids;
+  for (int i = 0; i < 300; ++i) {
+    const Place at = random.place();
+    const std::string grid = standardGrid(at);
+    QVERIFY(points.at(at, Length()).convergence->east.degrees() == GridNorth(grid).at(at).east.degrees());
+    grids.insert(grid);
+  }
+  QVERIFY(grids.size() > 60);
+}
+
+void FieldAtPointsTest::outsideTheGrid() {
+  const FieldSetting setting = wmm(2026.5);
+  const PointField field = FieldAtPoints(setting, "EPSG:32632").at(place(0, 99), Length());
+  QVERIFY(!field.convergence && !field.grid_magnetic);
+  QVERIFY(field.inclination && std::isfinite(field.declination.east.degrees()));
+}
+
+// A declination read off a map has no error; the rest stays the model's.
+void FieldAtPointsTest::given() {
+  const FieldSetting model = wmm(2026.5), setting = wmm(2026.5, Declination{Angle::degrees(-12.5)});
+  const Place at = place(48.8, -55.2);
+  const PointField own = FieldAtPoints(model, std::string()).at(at, Length());
+  const PointField field = FieldAtPoints(setting, std::string()).at(at, Length());
+  QVERIFY(field.declination.east.degrees() == -12.5);
+  QVERIFY(!field.declination_error);
+  QVERIFY(field.inclination->degrees() == own.inclination->degrees());
+  QVERIFY(*field.horizontal_nt == *own.horizontal_nt && *field.total_nt == *own.total_nt);
+  QVERIFY(field.declination_change->degrees() == own.declination_change->degrees());
+  VERIFY_NEAR(field.grid_magnetic->degrees(), -12.5 - own.convergence->east.degrees(), 1e-12, "grid magnetic");
+}
+
+void FieldAtPointsTest::modelOfAnotherDay() {
+  const FieldSetting setting = wmm(2025, Declination{Angle::degrees(-12.5)});
+  const PointField field =
+      FieldAtPoints(setting, std::string(), FieldAtPoints::ModelDay::Nearest).at(place(85.8, 140), Length());
+  QVERIFY(!field.inclination && !field.horizontal_nt && !field.total_nt && !field.declination_change);
+  QVERIFY(field.convergence && field.grid_magnetic);
+  QVERIFY(field.zone == CompassZone::Blackout);
+}
+
+// A plumb field has no declination to change, and its error has no bound.
+void FieldAtPointsTest::magneticPole() {
+  const FieldSetting setting(std::make_unique<Steady>(FieldVector{0, 0, 57000}));
+  const PointField field = FieldAtPoints(setting, std::string()).at(place(86, 139), Length());
+  QVERIFY(!field.declination_change && !field.declination_error);
+  QVERIFY(field.zone == CompassZone::Blackout);
+  QVERIFY(field.inclination->degrees() == 90);
+}
+
+void FieldAtPointsTest::heights() {
+  QVERIFY(FieldAtPoints::reaches(Length()) && FieldAtPoints::reaches(Length::metres(-430)) &&
+          FieldAtPoints::reaches(Length::metres(8849)));
+  for (const double height : {-9999.0, 1e6, std::nan(""), double(HUGE_VAL)})
+    QVERIFY(!FieldAtPoints::reaches(Length::metres(height)));
+  const FieldSetting setting = wmm(2026.5);
+  FieldAtPoints points(setting, std::string());
+  const Place at = place(48.8, -55.2);
+  QVERIFY(*points.at(at, Length::metres(1000)).total_nt < *points.at(at, Length()).total_nt);
+}
+
+void FieldAtPointsTest::notProjected() {
+  const FieldSetting setting = wmm(2026.5);
+  QVERIFY_EXCEPTION_THROWN(FieldAtPoints(setting, "EPSG:4326"), std::invalid_argument);
+}
+
+QTEST_APPLESS_MAIN(FieldAtPointsTest)
+#include "field_at_points_test.moc"
