@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-2.0-or-later
-"""Draw the pictures of the sample: its legs, their marks, and magnetic north lines.
+"""Draw the pictures of the sample: its legs, their marks, planned legs, magnetic north lines and a card.
 
 Needs an installed Brushline (run.sh lays one into build/prefix) and PyQGIS 3.22
 or newer; no screen. The day is fixed, so that the same pictures come each time.
@@ -18,9 +18,10 @@ from osgeo import gdal                      # noqa: E402
 from qgis.PyQt.QtCore import QBuffer, QByteArray, QPointF, QRectF, QSize, Qt   # noqa: E402
 from qgis.PyQt.QtGui import QColor, QFont, QImage, QPainter, QPen  # noqa: E402
 from qgis.core import (                                         # noqa: E402
-    QgsApplication, QgsLabelingEngineSettings, QgsMapRendererCustomPainterJob, QgsMapSettings,
-    QgsPalLayerSettings, QgsProcessingContext, QgsProcessingFeedback, QgsProject, QgsRectangle,
-    QgsVectorLayer, QgsVectorLayerSimpleLabeling)
+    QgsApplication, QgsFeature, QgsGeometry, QgsLabelingEngineSettings, QgsLineSymbol,
+    QgsMapRendererCustomPainterJob, QgsMapSettings, QgsPalLayerSettings, QgsPointXY, QgsProcessingContext,
+    QgsProcessingFeedback, QgsProject, QgsRectangle,
+    QgsSingleSymbolRenderer, QgsVectorLayer, QgsVectorLayerSimpleLabeling)
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(HERE)
@@ -112,6 +113,49 @@ def north_lines(spacing):
     return [made], box
 
 
+def line_layer(name, points, colour, style):
+    """A line through points, drawn plainly over a white rim."""
+    made = QgsVectorLayer("LineString?crs=EPSG:32621&field=dist_m:double", name, "memory")
+    feature = QgsFeature(made.fields())
+    feature.setGeometry(QgsGeometry.fromPolylineXY(points))
+    made.dataProvider().addFeature(feature)
+    made.updateExtents()
+    symbol = QgsLineSymbol.createSimple({"line_color": "white", "line_width": "1.5"})
+    upper = QgsLineSymbol.createSimple({"line_color": colour, "line_width": "0.8", "line_style": style})
+    symbol.appendSymbolLayer(upper.symbolLayer(0).clone())
+    made.setRenderer(QgsSingleSymbolRenderer(symbol))
+    QgsProject.instance().addMapLayer(made, False)
+    return made
+
+
+def planned(walker):
+    """The planned route from camp to stand (thick), the straight line (dashed) and the route drawn by eye (dotted)."""
+    project = QgsProject.instance()
+    given = {"STARTS": layer("points", "name = 'Camp'"), "ENDS": layer("points", "name = 'Hunting Stand'"),
+             "COVER": layer("cover"), "POINTS": layer("points"), "WALKERS": layer("walkers", "walker = '%s'" % walker)}
+    for each in given.values():
+        project.addMapLayer(each, False)
+    context = QgsProcessingContext()
+    context.setProject(project)
+    parameters = {key: value.id() for key, value in given.items()}
+    parameters.update(COVER_CLASS="class", DEM=os.path.join(HERE, "terrain.tif"), OUTPUT="memory:")
+    algorithm = QgsApplication.processingRegistry().algorithmById("brushline:throughcover")
+    result, ok = algorithm.create().run(parameters, context, Feedback())
+    if not ok:
+        sys.exit("throughcover did not run")
+    made = context.takeResultLayer(result["OUTPUT"])
+    route = next(made.getFeatures())
+    print("planned: %.1f min, %d legs; straight line: %.1f min" % (
+        route["minutes"], route["legs"], route["straight_min"]))
+    points = route.geometry().asPolyline()
+    by_eye = layer("routes", "route = 'Camp to stand'")
+    drawn = next(by_eye.getFeatures()).geometry()
+    drawn.convertToSingleType()
+    return [line_layer("plan", points, "#000000", "solid"),
+            line_layer("straight", [QgsPointXY(points[0]), QgsPointXY(points[-1])], "#c00000", "dash"),
+            line_layer("drawn", drawn.asPolyline(), "#0040c0", "dot")]
+
+
 def scale_bar(painter, settings):
     """100 m of map, or 500 m where those are short, in the lower right corner."""
     metres = 100 if 100 / settings.mapUnitsPerPixel() > 60 else 500
@@ -152,9 +196,9 @@ def draw(path, layers, size, dpi, extent):
     project = QgsProject.instance()
     shown = [node.layer() for node in project.layerTreeRoot().findLayers()
              if node.isVisible() and node.layer() and node.layer().isSpatial()]
-    planned = [each for each in shown if each.name() == "Planned routes"]
+    routes = [each for each in shown if each.name() == "Planned routes"]
     over = [each for each in shown if each.name() == "Points"]
-    under = [each for each in shown if each not in planned + over]
+    under = [each for each in shown if each not in routes + over]
     for each in over:    # round the point, wherever the legs' labels leave room
         names = each.labeling().settings()
         names.placement = QgsPalLayerSettings.AroundPoint
@@ -230,6 +274,12 @@ def main():
     name, size, dpi, spacing = NORTH
     layers, box = north_lines(spacing)
     draw(os.path.join(given.out, name), layers, size, dpi, box)
+    layers = planned(WALKER)
+    box = QgsRectangle(layers[0].extent())
+    for each in layers[1:]:
+        box.combineExtentWith(each.extent())
+    draw(os.path.join(given.out, "plan.png"), layers, QSize(1600, 900), 135,
+         QgsRectangle(box.xMinimum() - 150, box.yMinimum() - 250, box.xMaximum() + 150, box.yMaximum() + 150))
     draw_card(os.path.join(given.out, "card.png"))
     QgsProject.instance().clear()
     loader.unload()

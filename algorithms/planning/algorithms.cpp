@@ -5,11 +5,13 @@
 #include "planning/check_hazards_algorithm.h"
 #include "planning/detour_legs_algorithm.h"
 #include "planning/features_met_algorithm.h"
+#include "planning/through_cover_algorithm.h"
 
 namespace brushline::planning {
 
 QList<QgsProcessingAlgorithm *> algorithms() {
-  return {new AimOffAlgorithm(), new DetourLegsAlgorithm(), new FeaturesMetAlgorithm(), new CheckHazardsAlgorithm()};
+  return {new ThroughCoverAlgorithm(), new AimOffAlgorithm(), new DetourLegsAlgorithm(), new FeaturesMetAlgorithm(),
+          new CheckHazardsAlgorithm()};
 }
 
 } // namespace brushline::planning

@@ -100,8 +100,10 @@ constexpr auto textAsText = Qgis::TextRenderFormat::AlwaysText;
 
 #if _QGIS_VERSION_INT >= 33000
 constexpr auto fixedSize = Qgis::RasterInterfaceCapability::Size;
+constexpr auto metres = Qgis::DistanceUnit::Meters;
 #else
 constexpr auto fixedSize = QgsRasterInterface::Size;
+constexpr auto metres = QgsUnitTypes::DistanceMeters;
 #endif
 
 inline void setCreationOptions(QgsRasterFileWriter &writer, const QStringList &options) {

@@ -1,0 +1,345 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "planning/effort_grid_host.h"
+
+#include "quantities/progress.h"
+#include "shared/base_algorithm.h"
+#include "shared/geodesic.h"
+#include "shared/grid_north.h"
+
+#include <qgscoordinatetransform.h>
+#include <qgscurve.h>
+#include <qgsexception.h>
+#include <qgsfeatureiterator.h>
+#include <qgsgeometry.h>
+#include <qgslinestring.h>
+#include <qgspolygon.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace brushline {
+
+namespace {
+constexpr double mostCells = 100e6;
+
+QgsCoordinateReferenceSystem wgs84() { return QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")); }
+
+void project(const Project &to, const Place &place, double &x, double &y) {
+  std::vector<double> xs{place.longitude.signedTurn().degrees()}, ys{place.latitude.degrees()};
+  to(xs, ys);
+  x = xs[0];
+  y = ys[0];
+}
+
+// Whether a system counts metres that are metres on the ground between two places.
+bool countsMetres(const QgsCoordinateReferenceSystem &crs, const Project &to, const Place &a, const Place &b) {
+  if (crs.isGeographic() || crs.mapUnits() != host::metres)
+    return false;
+  double ax, ay, bx, by;
+  project(to, a, ax, ay);
+  project(to, b, bx, by);
+  const double onGround = geodesicBetween(a, b).length.metres();
+  return std::abs(std::hypot(bx - ax, by - ay) / onGround - 1) < 0.01;
+}
+} // namespace
+
+PlanGround::PlanGround(const ParameterReader &reader, const GroundInput &input, const std::vector<PlacePair> &pairs)
+    : mInput(input), mTransforms(reader.context().transformContext()) {
+  double longest = 0;
+  for (const PlacePair &pair : pairs)
+    longest = std::max(longest, geodesicBetween(pair.start, pair.end).length.metres());
+  const auto &dem = *input.dem;
+  const PlacePair &first = pairs.front();
+  const bool demGrid = dem && countsMetres(dem->crs(), dem->project(), first.start, first.end);
+  mCrs = demGrid ? dem->crs() : QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid(first.start)));
+  mToGrid = projectInto(mCrs, mTransforms);
+  if (dem)
+    mDem = std::make_unique<TiledGrid>(dem->grid());
+
+  QgsRectangle box;
+  box.setMinimal();
+  for (const PlacePair &pair : pairs)
+    for (const Place *place : {&pair.start, &pair.end}) {
+      double x, y;
+      project(mToGrid, *place, x, y);
+      if (std::isfinite(x) && std::isfinite(y))
+        box.combineExtentWith(x, y);
+    }
+  const double margin = input.margin_m > 0 ? input.margin_m : std::max(300.0, longest / 2);
+  box.grow(margin);
+  mCell = input.cell_m;
+  if (!(mCell > 0) && mDem)
+    mCell = std::min(mDem->shape().cell_width, mDem->shape().cell_height) * (dem->crs().isGeographic() ? 111320 : 1);
+  if (!(mCell > 0))
+    mCell = std::max(2.0, std::round(std::max(box.width(), box.height()) / 1000));
+  // On the terrain model's own cells the heights are its own.
+  double left = std::floor(box.xMinimum() / mCell) * mCell, top = std::ceil(box.yMaximum() / mCell) * mCell;
+  if (demGrid) {
+    const QgsRectangle has = dem->extent();
+    if (has.intersects(box))
+      box = box.intersect(has);
+    left = has.xMinimum() + std::floor((box.xMinimum() - has.xMinimum()) / mCell + 1e-6) * mCell;
+    top = has.yMaximum() - std::floor((has.yMaximum() - box.yMaximum()) / mCell + 1e-6) * mCell;
+  }
+  mLeft = left;
+  mTop = top;
+  const double columns = std::max(1.0, std::ceil((box.xMaximum() - left) / mCell - 1e-6)),
+               rows = std::max(1.0, std::ceil((top - box.yMinimum()) / mCell - 1e-6));
+  const double cells = columns * rows;
+  if (!(cells <= mostCells))
+    throw QgsProcessingException(
+        tr("The area round the pairs makes %1 million cells of %2 m, which would take %3 MB; at most %4 million are "
+           "worked on. Give CELL at least %5, a smaller MARGIN, or pairs that lie together.")
+            .arg(QString::number(cells / 1e6, 'f', 0), plain(mCell),
+                 QString::number(cells * EffortGrid::bytesPerCell(!mDem) / 1e6, 'f', 0), plain(mostCells / 1e6),
+                 plain(std::ceil(mCell * std::sqrt(cells / mostCells) * 10) / 10)));
+  mColumns = int64_t(columns);
+  mRows = int64_t(rows);
+  if (input.cover->codes)
+    mCodes = std::make_unique<TiledGrid>(input.cover->codes->grid());
+  mSource = input.cover->source();
+}
+
+QgsRectangle PlanGround::extent() const {
+  return QgsRectangle(mLeft, mTop - double(mRows) * mCell, mLeft + double(mColumns) * mCell, mTop);
+}
+
+CellPosition PlanGround::cellOf(const Place &place) const {
+  double x, y;
+  project(mToGrid, place, x, y);
+  return {(x - mLeft) / mCell, (mTop - y) / mCell};
+}
+
+std::vector<QgsPointXY> PlanGround::mapped(const std::vector<CellPosition> &points,
+                                           const QgsCoordinateReferenceSystem &crs) const {
+  const QgsCoordinateTransform transform(mCrs, crs, mTransforms);
+  std::vector<QgsPointXY> result;
+  for (const CellPosition &at : points)
+    result.push_back(transform.transform(mLeft + at.column * mCell, mTop - at.row * mCell));
+  return result;
+}
+
+Place PlanGround::placeOf(CellPosition at) const {
+  const QgsPointXY place = mapped({at}, wgs84()).front();
+  return {Angle::degrees(place.y()), Angle::degrees(place.x())};
+}
+
+QString PlanGround::inWords(int kind) const {
+  switch (kind) {
+  case EffortGrid::edge:
+    return tr("the edge of the area searched (a larger MARGIN or terrain model may help)");
+  case EffortGrid::noHeight:
+    return tr("ground without a height in the terrain model");
+  case EffortGrid::steep:
+    return tr("ground steeper than %1°")
+        .arg(plain(std::round(Angle::radians(std::atan(mInput.most_slope)).degrees() * 10) / 10));
+  case EffortGrid::barrier:
+    return tr("barriers");
+  default:
+    return QString::fromStdString(mGrid->kinds()[size_t(kind)].name);
+  }
+}
+
+void PlanGround::fill(QgsProcessingFeedback *feedback, const std::function<void(double)> &told) {
+  mGrid = std::make_unique<EffortGrid>(mColumns, mRows, Length::metres(mCell), !mDem, FeedbackProgress(feedback));
+  const double unknown = mInput.cover->given() && (mInput.cover->map || mInput.cover->codes) ? mInput.unknown_speed : 1;
+  mKindOfClass = {mGrid->addKind(
+      {tr("ground without known cover").toStdString(), unknown > 0 ? std::optional(unknown) : std::nullopt})};
+  for (const CoverClass &cover : mInput.cover->table->classes())
+    // Only what nobody walks needs its name; a table may have more classes than a cell has numbers.
+    mKindOfClass.push_back(mGrid->addKind({cover.speed_factor ? "open" : cover.label, cover.speed_factor}));
+  fillCover(feedback, [&](double share) { told(share * (mDem ? 0.6 : 1)); });
+  if (!mDem)
+    return;
+  const Project toDem = (*mInput.dem)->projectFrom(mCrs);
+  for (int64_t row = 0; row <= mRows; ++row) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    if (row < mRows)
+      fillHeights(row, *mDem, toDem);
+    if (row > 0)
+      mGrid->closeSteep(row - 1, mInput.most_slope);
+    if (row % 64 == 0)
+      told(0.6 + 0.4 * double(row) / double(mRows));
+  }
+}
+
+void PlanGround::fillHeights(int64_t row, TiledGrid &dem, const Project &project) {
+  std::vector<double> x(static_cast<size_t>(mColumns)), y(x.size(), mTop - (double(row) + 0.5) * mCell);
+  for (size_t i = 0; i < x.size(); ++i)
+    x[i] = mLeft + (double(i) + 0.5) * mCell;
+  project(x, y);
+  for (size_t i = 0; i < x.size(); ++i)
+    mGrid->setHeight(int64_t(i), row, float(dem.interpolated(dem.cellOf(x[i], y[i]))));
+}
+
+// The kinds of ground in the middles of a row's or column's cells, and which of its cells have ground that nobody walks
+// anywhere on their middle line.
+void PlanGround::coverAlongLine(bool alongRow, int64_t line, std::vector<int> &kinds, std::vector<bool> &closes) const {
+  const int64_t cells = alongRow ? mColumns : mRows;
+  kinds.assign(size_t(cells), kindOf(-1));
+  closes.assign(size_t(cells), false);
+  if (!mInput.cover->map)
+    return;
+  constexpr int64_t piece = 32; // cells; straight enough in the map's own system
+  std::vector<double> x, y;
+  for (int64_t at = 0; at < cells + piece; at += piece) {
+    const double along = double(std::min(at, cells)), across = double(line) + 0.5;
+    x.push_back(mLeft + (alongRow ? along : across) * mCell);
+    y.push_back(mTop - (alongRow ? across : along) * mCell);
+    if (at >= cells)
+      break;
+  }
+  const QgsCoordinateTransform toPlaces(mCrs, wgs84(), mTransforms);
+  std::vector<double> zero(x.size(), 0);
+  toPlaces.transformCoords(int(x.size()), x.data(), y.data(), zero.data());
+  mInput.cover->map_project(x, y);
+  for (size_t i = 0; i + 1 < x.size(); ++i) {
+    if (!std::isfinite(x[i] + y[i] + x[i + 1] + y[i + 1]))
+      continue;
+    const double first = double(int64_t(i) * piece), span = std::min(double(piece), double(cells) - first);
+    double before = first;
+    for (const CoverStretch &stretch : mInput.cover->map->along({x[i], y[i]}, {x[i + 1], y[i + 1]})) {
+      const double end = first + stretch.to * span;
+      const int kind = kindOf(stretch.cover);
+      for (auto cell = int64_t(std::ceil(before - 0.5)); double(cell) + 0.5 < end && cell < cells; ++cell)
+        kinds[size_t(cell)] = kind;
+      if (stretch.cover >= 0 && !mGrid->kinds()[size_t(kind)].speed_factor)
+        for (auto cell = int64_t(before + 1e-6); double(cell) < end - 1e-6 && cell < cells; ++cell) {
+          closes[size_t(cell)] = true;
+          kinds[size_t(cell)] = kind;
+        }
+      before = end;
+    }
+  }
+}
+
+void PlanGround::fillCover(QgsProcessingFeedback *feedback, const std::function<void(double)> &told) {
+  std::vector<int> kinds;
+  std::vector<bool> closes;
+  std::vector<double> x, y;
+  const Project toCodes = mCodes ? mInput.cover->codes->projectFrom(mCrs) : Project();
+  const int unknown = kindOf(-1);
+  for (int64_t row = 0; row < mRows; ++row) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    coverAlongLine(true, row, kinds, closes);
+    if (mCodes) {
+      x.resize(size_t(mColumns));
+      y.assign(size_t(mColumns), mTop - (double(row) + 0.5) * mCell);
+      for (size_t i = 0; i < x.size(); ++i)
+        x[i] = mLeft + (double(i) + 0.5) * mCell;
+      toCodes(x, y);
+      for (size_t i = 0; i < x.size(); ++i)
+        if (kinds[i] == unknown)
+          if (const double code = mCodes->nearest(mCodes->cellOf(x[i], y[i])); !std::isnan(code))
+            kinds[i] = kindOf(mInput.cover->table->find(std::to_string(std::lround(code))));
+    }
+    for (int64_t column = 0; column < mColumns; ++column)
+      mGrid->setKind(column, row, kinds[size_t(column)]);
+    if (row % 64 == 0)
+      told(0.5 * double(row) / double(mRows));
+  }
+  for (int64_t column = 0; mInput.cover->map && column < mColumns; ++column) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    coverAlongLine(false, column, kinds, closes);
+    for (int64_t row = 0; row < mRows; ++row)
+      if (closes[size_t(row)])
+        mGrid->setKind(column, row, kinds[size_t(row)]);
+    if (column % 64 == 0)
+      told(0.5 + 0.5 * double(column) / double(mColumns));
+  }
+}
+
+void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProcessingFeedback *feedback) {
+  const auto source = reader.source(key);
+  if (!source)
+    return;
+  if (!source->sourceCrs().isValid())
+    throw QgsProcessingException(
+        tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
+            .arg(key, source->sourceName()));
+  QgsCoordinateTransform transform(source->sourceCrs(), mCrs, mTransforms);
+  int passedOver = 0;
+  QgsFeature feature;
+  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  while (features.nextFeature(feature)) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
+      ++passedOver;
+      continue;
+    }
+    QgsGeometry geometry = feature.geometry();
+    try {
+      if (!transform.isShortCircuited()) { // what is straight there is not quite so here
+        geometry = geometry.densifyByDistance(source->sourceCrs().isGeographic() ? 0.002 : 200);
+        geometry.transform(transform);
+      }
+    } catch (const QgsCsException &) {
+      ++passedOver;
+      continue;
+    }
+    geometry.convertToMultiType();
+    const auto inCells = [&](const QgsCurve *curve) {
+      std::vector<CellPosition> line;
+      const std::unique_ptr<QgsLineString> straight(curve->curveToLine());
+      for (int i = 0; i < straight->numPoints(); ++i)
+        line.push_back({(straight->xAt(i) - mLeft) / mCell, (mTop - straight->yAt(i)) / mCell});
+      return line;
+    };
+    for (auto part = geometry.const_parts_begin(); part != geometry.const_parts_end(); ++part)
+      if (const auto *polygon = qgsgeometry_cast<const QgsCurvePolygon *>(*part)) {
+        std::vector<std::vector<CellPosition>> rings;
+        if (polygon->exteriorRing())
+          rings.push_back(inCells(polygon->exteriorRing()));
+        for (int i = 0; i < polygon->numInteriorRings(); ++i)
+          rings.push_back(inCells(polygon->interiorRing(i)));
+        for (const auto &ring : rings)
+          mGrid->addBarrierLine(ring);
+        mGrid->closeInside(rings);
+        mBarredAreas.push_back(std::move(rings));
+      } else if (const auto *curve = qgsgeometry_cast<const QgsCurve *>(*part)) {
+        mGrid->addBarrierLine(inCells(curve));
+      }
+  }
+  mGrid->finishBarriers();
+  if (passedOver > 0)
+    feedback->pushWarning(tr("%1: %n feature(s) of layer “%2” without a usable geometry passed over: they bar nothing.",
+                             nullptr, passedOver)
+                              .arg(key, source->sourceName()));
+}
+
+QString PlanGround::refusal(const Place &place) {
+  const CellPosition at = cellOf(place);
+  if (!mGrid->contains(at))
+    return tr("lies outside the terrain model");
+  const auto column = int64_t(at.column), row = int64_t(at.row);
+  for (const auto &rings : mBarredAreas) {
+    bool inside = false;
+    for (const auto &ring : rings)
+      for (size_t i = 0; i < ring.size(); ++i) {
+        const CellPosition &a = ring[i], &b = ring[(i + 1) % ring.size()];
+        if ((a.row > at.row) != (b.row > at.row) &&
+            at.column < a.column + (at.row - a.row) / (b.row - a.row) * (b.column - a.column))
+          inside = !inside;
+      }
+    if (inside)
+      return tr("lies inside a barrier");
+  }
+  int kind = mGrid->kindAt(column, row);
+  if (kind == EffortGrid::noHeight || kind == EffortGrid::steep)
+    return tr("lies on %1").arg(inWords(kind));
+  // The place itself counts, not the middle of its cell: one stands on the shore, or beside the fence.
+  int cover = -1;
+  if (mSource)
+    cover = mSource->along(place, TrueBearing(Angle()), Length::metres(0.01)).front().cover;
+  kind = kindOf(cover);
+  if (!mGrid->kinds()[size_t(kind)].speed_factor)
+    return cover < 0 ? tr("lies on ground without known cover") : tr("lies in %1").arg(inWords(kind));
+  mGrid->setKind(column, row, kind);
+  return QString();
+}
+
+} // namespace brushline
