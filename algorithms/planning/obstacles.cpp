@@ -3,13 +3,12 @@
 
 #include "shared/geodesic.h"
 #include "shared/local_plane.h"
+#include "shared/space.h"
 
 #include <GeographicLib/Geocentric.hpp>
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/geometries/box.hpp>
-#include <boost/geometry/geometries/point.hpp>
 #include <boost/geometry/index/rtree.hpp>
 #include <boost/geometry/strategies/strategies.hpp>
 
@@ -22,18 +21,9 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-using SpacePoint = bg::model::point<double, 3, bg::cs::cartesian>;
-using SpaceBox = bg::model::box<SpacePoint>;
 using Entry = std::pair<SpaceBox, size_t>;
 
-constexpr double earthRadius = 6.3e6; // of the Earth's curve, metres; under all there are
-constexpr size_t checkEvery = 1024;   // places between two looks at the cancel button
-
-SpacePoint inSpace(const Place &place) {
-  double x, y, z;
-  GeographicLib::Geocentric::WGS84().Forward(place.latitude.degrees(), place.longitude.degrees(), 0, x, y, z);
-  return {x, y, z};
-}
+constexpr size_t checkEvery = 1024; // places between two looks at the cancel button
 
 // The same ring with places between those that are far apart.
 std::vector<Place> withShortEdges(const std::vector<Place> &ring) {
@@ -115,13 +105,8 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
       continue;
     }
     const SpacePoint low = box.min_corner(), high = box.max_corner();
-    const double x = high.get<0>() - low.get<0>(), y = high.get<1>() - low.get<1>(), z = high.get<2>() - low.get<2>();
     // The ground within rises above the straight lines between the outline's places.
-    const double squared = x * x + y * y + z * z;
-    const double bulge = squared < 1e12 ? squared / (8 * earthRadius) * 1.02 + 1e-6 : 2 * earthRadius;
-    entries.emplace_back(SpaceBox({low.get<0>() - bulge, low.get<1>() - bulge, low.get<2>() - bulge},
-                                  {high.get<0>() + bulge, high.get<1>() + bulge, high.get<2>() + bulge}),
-                         i);
+    entries.emplace_back(grown(box, bulge(low, high) + spaceRounding), i);
 
     double latitude, longitude, height;
     GeographicLib::Geocentric::WGS84().Reverse((low.get<0>() + high.get<0>()) / 2, (low.get<1>() + high.get<1>()) / 2,

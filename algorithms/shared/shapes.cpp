@@ -1,17 +1,14 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/shapes.h"
 
-#include <GeographicLib/Geocentric.hpp>
+#include "shared/space.h"
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/geometries/box.hpp>
-#include <boost/geometry/geometries/point.hpp>
 #include <boost/geometry/index/rtree.hpp>
 #include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <iterator>
 #include <tuple>
 #include <utility>
@@ -20,32 +17,9 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-// Straight through space: no edge at the 180th meridian and none at the poles.
-using SpacePoint = bg::model::point<double, 3, bg::cs::cartesian>;
-using SpaceBox = bg::model::box<SpacePoint>;
 using Entry = std::pair<SpaceBox, ShapeStretch>;
 
 constexpr size_t stretchEdges = 16;
-constexpr double leastRadius = 6.3e6; // of the Earth's curve, metres; under all there are
-
-SpacePoint inSpace(const Place &place) {
-  double x, y, z;
-  GeographicLib::Geocentric::WGS84().Forward(place.latitude.degrees(), place.longitude.degrees(), 0, x, y, z);
-  return {x, y, z};
-}
-
-SpaceBox grown(const SpaceBox &box, double by) {
-  const SpacePoint &low = box.min_corner(), &high = box.max_corner();
-  return {{low.get<0>() - by, low.get<1>() - by, low.get<2>() - by},
-          {high.get<0>() + by, high.get<1>() + by, high.get<2>() + by}};
-}
-
-// How far the Earth's surface rises above the straight line between two points.
-double bulge(const SpacePoint &a, const SpacePoint &b) {
-  const double x = a.get<0>() - b.get<0>(), y = a.get<1>() - b.get<1>(), z = a.get<2>() - b.get<2>();
-  const double squared = x * x + y * y + z * z;
-  return squared < 1e12 ? squared / (8 * leastRadius) * 1.01 : 2 * leastRadius; // edges of 1000 km are everywhere
-}
 
 // Around places that follow each other, and the geodesics between them.
 SpaceBox around(const Place *first, const Place *last) {
@@ -60,7 +34,7 @@ SpaceBox around(const Place *first, const Place *last) {
     most = std::max(most, bulge(before, here));
     before = here;
   }
-  return grown(box, most + 1e-6); // for the coordinates' rounding
+  return grown(box, most + spaceRounding);
 }
 } // namespace
 

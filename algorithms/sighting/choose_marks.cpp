@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/choose_marks.h"
 
-#include <GeographicLib/Geocentric.hpp>
+#include "shared/space.h"
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/geometries/box.hpp>
-#include <boost/geometry/geometries/point.hpp>
 #include <boost/geometry/index/rtree.hpp>
 #include <boost/geometry/strategies/strategies.hpp>
 
@@ -20,25 +18,14 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-// Straight through space: no edge at the 180th meridian and none at the poles.
-using SpacePoint = bg::model::point<double, 3, bg::cs::cartesian>;
-using SpaceBox = bg::model::box<SpacePoint>;
 using Entry = std::pair<SpacePoint, size_t>;
-
-SpacePoint inSpace(const Place &place) {
-  double x, y, z;
-  GeographicLib::Geocentric::WGS84().Forward(place.latitude.degrees(), place.longitude.degrees(), 0, x, y, z);
-  return {x, y, z};
-}
 
 SpaceBox around(const Place &a, const Place &b, double reach) {
   SpaceBox box;
   bg::assign_inverse(box);
   bg::expand(box, inSpace(a));
   bg::expand(box, inSpace(b));
-  const auto &low = box.min_corner(), &high = box.max_corner();
-  return {{low.get<0>() - reach, low.get<1>() - reach, low.get<2>() - reach},
-          {high.get<0>() + reach, high.get<1>() + reach, high.get<2>() + reach}};
+  return grown(box, reach);
 }
 } // namespace
 
