@@ -5,6 +5,7 @@
 #include "legs/algorithms.h"
 #include "magnetics/algorithms.h"
 #include "planning/algorithms.h"
+#include "records/algorithms.h"
 #include "sighting/algorithms.h"
 
 #include <QIcon>
@@ -20,8 +21,8 @@ QIcon Provider::icon() const { return QIcon(svgIconPath()); }
 QString Provider::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
 
 void Provider::loadAlgorithms() {
-  for (const auto &subject : {legs::algorithms(), sighting::algorithms(), planning::algorithms(), magnetics::algorithms(),
-                              handouts::algorithms()})
+  for (const auto &subject : {legs::algorithms(), sighting::algorithms(), planning::algorithms(), records::algorithms(),
+                              magnetics::algorithms(), handouts::algorithms()})
     for (QgsProcessingAlgorithm *algorithm : subject)
       addAlgorithm(algorithm);
 }
