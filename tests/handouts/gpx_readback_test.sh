@@ -8,9 +8,6 @@ here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 
 prefix=${1:?give the prefix Brushline is installed in}
 schema=${2:?give the place of the schema}
-export QT_QPA_PLATFORM=offscreen QGIS_PLUGINPATH=$prefix/share/qgis/python/plugins
-host=qgis_process
-command -v qgis_process.bin >/dev/null && host=qgis_process.bin
 command -v xmllint >/dev/null || fail "xmllint is not there (Debian: libxml2-utils)."
 python=$(find_python)
 "$python" -c 'import gpxpy' || fail "$python has no module gpxpy (Debian: python3-gpxpy)."
@@ -19,7 +16,7 @@ python=$(find_python)
 process() {
   timeout 120 "$host" "$@" >"$temporary/out" 2>&1 || fail "$*: $(cat "$temporary/out")"
 }
-process plugins enable brushline
+use_plugin "$prefix"
 process run brushline:annotatelegs -- INPUT="$sample/sample.gpkg|layername=routes" ROUTE_FIELD=route \
   POINTS="$sample/sample.gpkg|layername=points" DEM="$sample/terrain.tif" \
   COVER="$sample/sample.gpkg|layername=cover" COVER_CLASS=class WALKERS="$sample/sample.gpkg|layername=walkers" \

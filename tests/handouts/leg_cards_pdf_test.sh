@@ -9,11 +9,8 @@ here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 for program in pdftotext pdffonts pdfimages pdfinfo; do
   command -v $program >/dev/null || fail "there is no $program (Debian: apt-get install poppler-utils)."
 done
-export QT_QPA_PLATFORM=offscreen QGIS_PLUGINPATH=$prefix/share/qgis/python/plugins
-host=qgis_process
-command -v qgis_process.bin >/dev/null && host=qgis_process.bin
 process() { timeout 120 "$host" "$@" >"$temporary/out" 2>&1 || fail "$*: $(tail -n 30 "$temporary/out")"; }
-process plugins enable brushline
+use_plugin "$prefix"
 
 annotate() { # annotate ROUTES LEGS MARKS ...
   process run brushline:annotatelegs -- INPUT="$1" ROUTE_FIELD=route POINTS="$sample/sample.gpkg|layername=points" \

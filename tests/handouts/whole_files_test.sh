@@ -30,11 +30,9 @@ while [ $# -gt 0 ]; do
   shift
 done
 
-export QT_QPA_PLATFORM=offscreen QGIS_PLUGINPATH=$prefix/share/qgis/python/plugins SOURCE_DATE_EPOCH=1781971200
-host=qgis_process
-command -v qgis_process.bin >/dev/null && host=qgis_process.bin
+export SOURCE_DATE_EPOCH=1781971200
 python=$(find_python)
-"$host" plugins enable brushline >"$temporary/out" 2>&1 || fail "the plugin cannot be enabled: $(cat "$temporary/out")"
+use_plugin "$prefix"
 "$python" "$here/many_legs.py" "$temporary/legs.fgb" "$legs" || fail "no legs."
 
 target() { # target FOLDER: the value of KEY

@@ -4,11 +4,7 @@
 # walkers give 200 cards, tables and routes, each once.
 source "$(dirname "${BASH_SOURCE[0]}")/surroundings.sh"
 prefix=$1
-export QGIS_PLUGINPATH=$prefix/share/qgis/python/plugins QT_QPA_PLATFORM=offscreen
-qgis_process=qgis_process
-command -v qgis_process.bin >/dev/null && qgis_process=qgis_process.bin
-mkdir -p "$QGIS_CUSTOM_CONFIG_PATH"
-"$qgis_process" plugins enable brushline >/dev/null 2>&1 || fail "the plugin could not be enabled"
+use_plugin "$prefix"
 
 "$(find_python)" - "$sample/sample.gpkg" "$temporary/event.gpkg" <<'PYTHON'
 import sys
@@ -38,10 +34,10 @@ for i in range(5):
     table.CreateFeature(feature)
 PYTHON
 
-out=$temporary/out
+out=$temporary/handouts
 mkdir "$out"
 started=$(date +%s)
-"$qgis_process" run "$sample/event.model3" -- "ROUTES=$temporary/event.gpkg|layername=routes" ROUTE_FIELD=route \
+"$host" run "$sample/event.model3" -- "ROUTES=$temporary/event.gpkg|layername=routes" ROUTE_FIELD=route \
   "WALKERS=$temporary/event.gpkg|layername=walkers" "DEM=$sample/terrain.tif" DATE=2026-06-01 \
   "COVER=$sample/sample.gpkg|layername=cover" COVER_CLASS=class "LAYERS=$sample/sample.gpkg|layername=trails" \
   "legs:Legs=$out/legs.gpkg" "legs:Marks=$out/marks.gpkg" "tables:Tables=$out/tables" "cards:Cards=$out/cards" \

@@ -6,12 +6,7 @@
 
 prefix=${1:?give the prefix Brushline is installed in}
 library=$prefix/lib/qgis/plugins/libbrushline.so
-plugins=$prefix/share/qgis/python/plugins
 [ -f "$library" ] || fail "$library is not there."
-export QT_QPA_PLATFORM=offscreen
-# Debian 12 wraps qgis_process in a script that passes on an option the program refuses.
-host=qgis_process
-command -v qgis_process.bin >/dev/null && host=qgis_process.bin
 
 process() { # process ARGUMENTS: output in $temporary/out, both streams; the host's exit code
   timeout 60 "$host" "$@" >"$temporary/out" 2>&1
@@ -26,8 +21,7 @@ expect() { # expect COUNT PATTERN: lines of the last output that match
 }
 
 echo "-- qgis_process: enabling, list, help"
-export QGIS_PLUGINPATH=$plugins
-process plugins enable brushline || fail "the plugin cannot be enabled: $(cat "$temporary/out")"
+use_plugin "$prefix"
 process list || fail "list: $(cat "$temporary/out")"
 expect 1 '^Brushline$'
 expect 1 'annotatelegs'
@@ -60,7 +54,7 @@ expect 0 'Segmentation'
 echo "-- a library that cannot be loaded: one line, no crash"
 broken=$temporary/broken
 mkdir -p "$broken/lib/qgis/plugins" "$broken/share/qgis/python/plugins"
-cp -r "$plugins/brushline" "$broken/share/qgis/python/plugins/"
+cp -r "$QGIS_PLUGINPATH/brushline" "$broken/share/qgis/python/plugins/"
 echo "built for another host" >"$broken/lib/qgis/plugins/libbrushline.so"
 QGIS_PLUGINPATH=$broken/share/qgis/python/plugins
 process list || fail "list with a broken library: $(cat "$temporary/out")"

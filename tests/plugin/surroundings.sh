@@ -21,6 +21,16 @@ fail() {
   exit 1
 }
 
+# Debian 12 wraps qgis_process in a script that passes on an option the program refuses.
+host=qgis_process
+command -v qgis_process.bin >/dev/null && host=qgis_process.bin
+
+# use_plugin PREFIX: lets $host find the plugin that is installed there, and enables it.
+use_plugin() {
+  export QT_QPA_PLATFORM=offscreen QGIS_PLUGINPATH=$1/share/qgis/python/plugins
+  "$host" plugins enable brushline >"$temporary/out" 2>&1 || fail "the plugin cannot be enabled: $(cat "$temporary/out")"
+}
+
 # The python3 that has the host's module; another one may come first.
 find_python() {
   local each
