@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "handouts/card_words_host.h"
 
+#include "handouts/cautions_host.h"
 #include "handouts/dial_north.h"
 #include "handouts/leg_words_host.h"
 
@@ -119,8 +120,7 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
   QStringList details;
   const double pacesPerM = leg.length_m && *leg.length_m > 0 && leg.paces ? double(*leg.paces) / *leg.length_m : 0;
   if (leg.sightings && *leg.sightings > 0) {
-    QString text = *leg.sightings == 1 ? Text::tr("1 sighting")
-                                       : Text::tr("%1 sightings").arg(*leg.sightings);
+    QString text = *leg.sightings == 1 ? Text::tr("1 sighting") : Text::tr("%1 sightings").arg(*leg.sightings);
     if (*leg.sightings > 1 && leg.spacing_m && pacesPerM > 0)
       text = Text::tr("%1 sightings of about %2 paces").arg(*leg.sightings).arg(whole(*leg.spacing_m * pacesPerM));
     details << text;
@@ -241,15 +241,8 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
     result.legs.push_back(std::move(row));
   }
   result.notes = plain(notesOf(sheet));
-  result.cautions = plain(cautions());
+  result.cautions = plain(Cautions::onCard());
   return result;
-}
-
-QStringList cautions() {
-  return {Text::tr("Iron, cars, wire fences and power lines turn the needle: keep away from them."),
-          Text::tr("At the end of a leg sight back. If its back number does not fit, stop and think."),
-          Text::tr("The line knows nothing of cliffs, water or thicket: look, go round, come back to it."),
-          Text::tr("Not sure? Stay together, and go back to the last place you knew.")};
 }
 
 QString scale(MapScale scale) {

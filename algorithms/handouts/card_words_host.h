@@ -28,9 +28,6 @@ namespace card_words {
 CardContents contents(const LegSheet &sheet, const QString &title, const std::vector<std::vector<MetFeature>> &met,
                       bool pictures);
 
-//! The cautions on a card, in short.
-QStringList cautions();
-
 QString scale(MapScale scale); //!< "1:10 000"
 ProfileWords profile();
 //! The strip below a map without its place. \param lines_apart metres; 0: none.
