@@ -4,6 +4,7 @@
 #include "shared/geodesic.h"
 #include "shared/geodesic_chords.h"
 #include "shared/grid_north.h"
+#include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
 
 #include <qgscoordinatetransform.h>
@@ -18,11 +19,6 @@ namespace brushline {
 namespace {
 
 constexpr double unevenAtMost = 0.003; // a third of a percent: nobody measures better on a card
-
-const QgsCoordinateReferenceSystem &wgs84() {
-  static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
-  return crs;
-}
 
 // The units of a projection to a metre on the ground, northward and eastward, around a place.
 struct LocalScale {
@@ -121,15 +117,10 @@ bool CourseMap::tryIn(const LegSheet &sheet, const QgsCoordinateReferenceSystem 
 }
 
 void CourseMap::findNorth(const LegSheet &sheet, const QgsCoordinateTransformContext &transforms) {
-  double x = mBox.center().x(), y = mBox.center().y(), z = 0;
-  try {
-    QgsCoordinateTransform(mCrs, wgs84(), transforms).transformCoords(1, &x, &y, &z);
-  } catch (const QgsCsException &) {
+  const auto found = ToPlaces(mCrs, transforms)(mBox.center().x(), mBox.center().y());
+  if (!found)
     return;
-  }
-  if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90)
-    return;
-  const Place middle{Angle::degrees(y), Angle::degrees(x)};
+  const Place middle = *found;
   std::optional<double> declination;
   double nearest = std::numeric_limits<double>::infinity();
   for (const SheetLeg &leg : sheet.legs) {

@@ -130,29 +130,6 @@ private:
   long mCount = 0;
 };
 
-// Turns points of a layer into places; none for what cannot be turned.
-class ToPlaces {
-public:
-  ToPlaces(const QgsProcessingFeatureSource &source, const QgsCoordinateTransformContext &transforms)
-      : mTransform(source.sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), transforms) {}
-
-  std::optional<Place> operator()(double x, double y) const {
-    double z = 0;
-    try {
-      if (!mTransform.isShortCircuited())
-        mTransform.transformCoords(1, &x, &y, &z);
-    } catch (const QgsCsException &) {
-      return std::nullopt;
-    }
-    if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90)
-      return std::nullopt;
-    return Place{Angle::degrees(y), Angle::degrees(x)};
-  }
-
-private:
-  QgsCoordinateTransform mTransform;
-};
-
 SheetLeg legFrom(const Values &row) {
   SheetLeg leg;
   leg.number = int(row.whole("leg").value_or(0));
@@ -350,7 +327,7 @@ void nameApart(std::vector<LegSheet> &sheets, QgsProcessingFeedback *feedback) {
 
 void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, std::vector<LegSheet> &sheets) {
   const auto source = reader.source(marksKey);
-  const ToPlaces toPlaces(*source, reader.context().transformContext());
+  const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   MarkTaker taker(sheets);
   Values row(source->fields());
   // Chosen marks do not tell the direction; then their places do.
@@ -453,7 +430,7 @@ std::optional<SheetLeg> usableLeg(const Values &row, const QgsGeometry &geometry
 
 std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   const auto source = reader.source(inputKey);
-  const ToPlaces toPlaces(*source, reader.context().transformContext());
+  const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   std::vector<Group> groups;
   QHash<QString, size_t> byKey;
   PassedOver passedOver(source->sourceName(), feedback);

@@ -3,6 +3,7 @@
 
 #include "shared/grid_north.h"
 #include "shared/grid_parameters.h"
+#include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
 
 #include <qgscoordinatetransform.h>
@@ -19,11 +20,6 @@ struct Text {
 };
 const QString extentKey = QStringLiteral("EXTENT"), spacingKey = QStringLiteral("SPACING");
 constexpr Limits spacingLimits{1, 1000000, 500};
-
-const QgsCoordinateReferenceSystem &wgs84() {
-  static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
-  return crs;
-}
 
 // The host would turn 179 to -179 into -179 to 179, nearly all the world.
 void refuseReversed(const ParameterReader &reader) {
@@ -54,17 +50,12 @@ QgsCoordinateReferenceSystem gridFor(const ParameterReader &reader, const QgsCoo
       grid_parameters::check(crs);
       return crs;
     }
-  double x = extent.center().x(), y = extent.center().y(), z = 0;
-  try {
-    QgsCoordinateTransform(own, wgs84(), reader.context().transformContext()).transformCoords(1, &x, &y, &z);
-  } catch (const QgsCsException &) {
-    y = HUGE_VAL;
-  }
-  if (!std::isfinite(x) || !(std::abs(y) <= 90))
+  const auto middle = ToPlaces(own, reader.context().transformContext())(extent.center().x(), extent.center().y());
+  if (!middle)
     throw QgsProcessingException(
         Text::tr("%1: its middle (%2, %3 in %4) is no place on the Earth.")
             .arg(extentKey, plain(extent.center().x()), plain(extent.center().y()), own.authid()));
-  return QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid({Angle::degrees(y), Angle::degrees(x)})));
+  return QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid(*middle)));
 }
 } // namespace
 

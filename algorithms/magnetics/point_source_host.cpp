@@ -21,8 +21,7 @@ PointSource::PointSource(const ParameterReader &reader, const QString &key) : mS
     throw QgsProcessingException(
         tr("%1: layer “%2” has no points. Give a layer with points.").arg(key, mSource->sourceName()));
   checkPlaces(key, *mSource);
-  mToPlaces = QgsCoordinateTransform(mSource->sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
-                                     reader.context().transformContext());
+  mToPlaces = ToPlaces(mSource->sourceCrs(), reader.context().transformContext());
   mExpected = mSource->featureCount();
 }
 
@@ -34,19 +33,11 @@ void PointSource::locate(PointInput &point) const {
   const auto *at = qgsgeometry_cast<const QgsPoint *>(point.feature.geometry().constGet());
   if (!at || at->isEmpty())
     return;
-  double x = at->x(), y = at->y(), z = 0;
-  if (!std::isfinite(x) || !std::isfinite(y))
-    return;
-  try {
-    if (!mToPlaces.isShortCircuited())
-      mToPlaces.transformCoords(1, &x, &y, &z);
-  } catch (const QgsCsException &) {
-    return;
-  }
+  const auto place = mToPlaces(at->x(), at->y());
   // Longitudes may run on past 180, but metres taken for degrees are no place.
-  if (!std::isfinite(x) || !(std::abs(x) <= 720) || !(std::abs(y) <= 90))
+  if (!place || std::abs(place->longitude.degrees()) > 720)
     return;
-  point.place = Place{Angle::degrees(y), Angle::degrees(x)};
+  point.place = place;
   if (at->is3D() && std::isfinite(at->z()))
     point.height = Length::metres(at->z());
 }

@@ -4,6 +4,7 @@
 #include "quantities/length.h"
 #include "quantities/place.h"
 #include "shared/parameter_reader_host.h"
+#include "shared/place_reader_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgsfeature.h>
@@ -48,7 +49,7 @@ private:
   void locate(PointInput &point) const;
 
   std::unique_ptr<QgsProcessingFeatureSource> mSource;
-  QgsCoordinateTransform mToPlaces;
+  ToPlaces mToPlaces;
   QgsFeatureIterator mFeatures;
   QgsFeature mFeature; // the one whose points are being given
   int mPart = 0, mParts = 0;

@@ -4,6 +4,8 @@
 #include "quantities/progress.h"
 #include "shared/geodesic.h"
 #include "shared/grid_north.h"
+#include "shared/grid_parameters.h"
+#include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
 
 #include <qgsexception.h>
@@ -15,23 +17,20 @@ namespace brushline {
 
 namespace {
 const QString startsKey = QStringLiteral("STARTS"), nameKey = QStringLiteral("START_NAME"),
-              pairKey = QStringLiteral("PAIR_FIELD"), gridKey = QStringLiteral("GRID_CRS");
+              pairKey = QStringLiteral("PAIR_FIELD");
 
-QgsCoordinateReferenceSystem wgs84() { return QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")); }
-
-std::string definitionOf(const QgsCoordinateReferenceSystem &crs) {
-  return (crs.authid().startsWith(QLatin1String("EPSG:")) ? crs.authid() : host::wkt(crs)).toStdString();
+// GRID_CRS, else that of the starts; not valid where each start has the grid of its place.
+QgsCoordinateReferenceSystem gridGiven(const ParameterReader &reader, const QgsProcessingFeatureSource *source) {
+  const QgsCoordinateReferenceSystem grid = grid_parameters::read(reader);
+  return grid.isValid() || !source || source->sourceCrs().isGeographic() ? grid : source->sourceCrs();
 }
 } // namespace
 
 AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsProcessingFeedback *feedback)
     : mInput(input), mFeedback(feedback), mSource(reader.source(startsKey)),
-      mTransforms(reader.context().transformContext()), mToPlaces(mSource->sourceCrs(), wgs84(), mTransforms) {
-  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
-  if (!grid.isValid() && !mSource->sourceCrs().isGeographic())
-    grid = mSource->sourceCrs();
-  if (grid.isValid())
-    mGrid = std::make_unique<Grid>(Grid{definitionOf(grid), projectInto(grid, mTransforms)});
+      mTransforms(reader.context().transformContext()), mToPlaces(mSource->sourceCrs(), mTransforms) {
+  if (const QgsCoordinateReferenceSystem grid = gridGiven(reader, mSource.get()); grid.isValid())
+    mGrid = std::make_unique<Grid>(Grid{grid_parameters::definitionOf(grid), projectInto(grid, mTransforms)});
   mNameField = aim_off_parameters::nameField(reader, nameKey, *mSource);
   mPairField = reader.fieldIndex(pairKey, *mSource);
   mExpected = mSource->featureCount();
@@ -45,23 +44,8 @@ AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsPr
 }
 
 void AimStarts::check(const ParameterReader &reader) {
-  const auto source = reader.source(startsKey);
-  QgsCoordinateReferenceSystem grid = reader.crs(gridKey);
-  if (!grid.isValid() && source && !source->sourceCrs().isGeographic())
-    grid = source->sourceCrs();
-  if (!grid.isValid())
-    return;
-  bool projected = !grid.isGeographic();
-  try {
-    if (projected)
-      GridNorth north(definitionOf(grid));
-  } catch (const std::invalid_argument &) {
-    projected = false;
-  }
-  if (!projected)
-    throw QgsProcessingException(tr("%1: %2 is not a projected coordinate reference system, so it has no grid. Give a "
-                                    "UTM zone or the national grid of your map.")
-                                     .arg(gridKey, grid.authid()));
+  if (const QgsCoordinateReferenceSystem grid = gridGiven(reader, reader.source(startsKey).get()); grid.isValid())
+    grid_parameters::check(grid);
 }
 
 const AimStarts::Grid &AimStarts::gridOf(const Place &place) {
@@ -76,26 +60,20 @@ const AimStarts::Grid &AimStarts::gridOf(const Place &place) {
 }
 
 bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
-  double x = start.x, y = start.y, z = 0;
-  try {
-    if (std::isfinite(x) && std::isfinite(y) && !mToPlaces.isShortCircuited())
-      mToPlaces.transformCoords(1, &x, &y, &z);
-  } catch (const QgsCsException &) {
-    x = y = HUGE_VAL;
-  }
-  if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90) {
+  const auto place = mToPlaces(start.x, start.y);
+  if (!place) {
     skip(start.where, tr("has no usable place."));
     return false;
   }
-  start.start.place = {Angle::degrees(y), Angle::degrees(x)};
+  start.start.place = *place;
   const Grid &grid = gridOf(start.start.place);
   start.start.grid = grid.definition;
   start.start.project = grid.project;
-  std::vector<double> east{start.start.place.longitude.signedTurn().degrees()}, north{y};
+  std::vector<double> east{place->longitude.signedTurn().degrees()}, north{place->latitude.degrees()};
   grid.project(east, north);
   if (!std::isfinite(east[0]) || !std::isfinite(north[0])) {
     skip(start.where, tr("lies outside the grid %1: give another %2.")
-                          .arg(QString::fromStdString(grid.definition).left(40), gridKey));
+                          .arg(QString::fromStdString(grid.definition).left(40), grid_parameters::key()));
     return false;
   }
   if (mPairField < 0)

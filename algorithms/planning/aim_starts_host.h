@@ -2,6 +2,7 @@
 #pragma once
 
 #include "planning/aim_off_parameters.h"
+#include "shared/place_reader_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgsfeatureiterator.h>
@@ -59,7 +60,7 @@ private:
   QgsProcessingFeedback *mFeedback;
   std::unique_ptr<QgsProcessingFeatureSource> mSource;
   QgsCoordinateTransformContext mTransforms;
-  QgsCoordinateTransform mToPlaces;
+  ToPlaces mToPlaces;
   QgsFeatureIterator mFeatures;
   std::unique_ptr<Grid> mGrid; // null: the UTM zone of each start
   std::map<std::string, Grid> mStandardGrids;

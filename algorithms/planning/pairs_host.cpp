@@ -45,8 +45,7 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
                           const std::function<void(const QString &)> &skip) {
   const auto source = reader.source(key);
   const int field = fieldOf(reader, key, *source), nameField = source->fields().lookupField(QStringLiteral("name"));
-  const QgsCoordinateTransform toPlaces(source->sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
-                                        reader.context().transformContext());
+  const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   std::vector<End> ends;
   QgsFeature feature;
   QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
@@ -58,23 +57,16 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
     const QVariant value = field >= 0 ? feature.attribute(field) : QVariant();
     end.key = value.isNull() ? QString() : value.toString().trimmed();
     end.name = nameField >= 0 ? feature.attribute(nameField).toString().trimmed() : QString();
-    double x = HUGE_VAL, y = HUGE_VAL, z = 0;
+    std::optional<Place> place;
     if (feature.hasGeometry() && !feature.geometry().isEmpty()) {
       const QgsPointXY point(*feature.geometry().vertices_begin());
-      x = point.x();
-      y = point.y();
-      try {
-        if (!toPlaces.isShortCircuited())
-          toPlaces.transformCoords(1, &x, &y, &z);
-      } catch (const QgsCsException &) {
-        x = HUGE_VAL;
-      }
+      place = toPlaces(point.x(), point.y());
     }
-    if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90) {
+    if (!place) {
       skip(Text::tr("%1 has no usable place.").arg(end.where));
       end.where.clear(); // the order of the others stays
     }
-    end.place = {Angle::degrees(y), Angle::degrees(x)};
+    end.place = place.value_or(Place());
     ends.push_back(end);
   }
   return ends;

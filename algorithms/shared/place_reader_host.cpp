@@ -18,6 +18,26 @@ struct Text {
 };
 } // namespace
 
+const QgsCoordinateReferenceSystem &wgs84() {
+  static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
+  return crs;
+}
+
+std::optional<Place> ToPlaces::operator()(double x, double y) const {
+  double z = 0;
+  if (!std::isfinite(x) || !std::isfinite(y))
+    return std::nullopt;
+  try {
+    if (!mTransform.isShortCircuited())
+      mTransform.transformCoords(1, &x, &y, &z);
+  } catch (const QgsCsException &) {
+    return std::nullopt;
+  }
+  if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90)
+    return std::nullopt;
+  return Place{Angle::degrees(y), Angle::degrees(x)};
+}
+
 void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source) {
   if (!source.sourceCrs().isValid())
     throw QgsProcessingException(
@@ -28,8 +48,7 @@ void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source) {
 void readPlaces(const QString &key, const QgsProcessingFeatureSource &source, int nameField,
                 const QgsCoordinateTransformContext &transforms, QgsProcessingFeedback *feedback,
                 const std::function<void(const Place &place, const QString &name)> &take) {
-  const QgsCoordinateTransform toPlaces(source.sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
-                                        transforms);
+  const ToPlaces toPlaces(source.sourceCrs(), transforms);
   int passedOver = 0;
   QgsFeature feature;
   QgsFeatureRequest request;
@@ -45,24 +64,16 @@ void readPlaces(const QString &key, const QgsProcessingFeatureSource &source, in
     const QVariant value = nameField >= 0 ? feature.attribute(nameField) : QVariant();
     const QString name = value.isNull() ? QString() : value.toString().trimmed();
     const QgsAbstractGeometry *geometry = feature.geometry().constGet();
-    for (auto vertex = geometry->vertices_begin(); vertex != geometry->vertices_end(); ++vertex) {
-      double x = (*vertex).x(), y = (*vertex).y(), z = 0;
-      try {
-        if (!toPlaces.isShortCircuited())
-          toPlaces.transformCoords(1, &x, &y, &z);
-      } catch (const QgsCsException &) {
-        x = y = HUGE_VAL;
-      }
-      if (std::isfinite(x) && std::isfinite(y) && std::abs(y) <= 90)
-        take({Angle::degrees(y), Angle::degrees(x)}, name);
+    for (auto vertex = geometry->vertices_begin(); vertex != geometry->vertices_end(); ++vertex)
+      if (const auto place = toPlaces((*vertex).x(), (*vertex).y()))
+        take(*place, name);
       else
         ++passedOver;
-    }
   }
   if (passedOver > 0)
-    feedback->pushWarning(Text::tr("%1: %n point(s) of layer “%2” without a usable place passed over.", nullptr,
-                                   passedOver)
-                              .arg(key, source.sourceName()));
+    feedback->pushWarning(
+        Text::tr("%1: %n point(s) of layer “%2” without a usable place passed over.", nullptr, passedOver)
+            .arg(key, source.sourceName()));
 }
 
 } // namespace brushline

@@ -4,9 +4,29 @@
 #include "quantities/place.h"
 #include "shared/parameter_reader_host.h"
 
+#include <qgscoordinatereferencesystem.h>
+#include <qgscoordinatetransform.h>
+
 #include <functional>
+#include <optional>
 
 namespace brushline {
+
+//! The system of places: longitudes and latitudes on WGS84, in degrees.
+const QgsCoordinateReferenceSystem &wgs84();
+
+//! Turns a layer's points into places.
+class ToPlaces {
+public:
+  ToPlaces() = default;
+  ToPlaces(const QgsCoordinateReferenceSystem &from, const QgsCoordinateTransformContext &transforms)
+      : mTransform(from, wgs84(), transforms) {}
+  //! None for what is no place on the Earth. Longitudes of any turn.
+  std::optional<Place> operator()(double x, double y) const;
+
+private:
+  QgsCoordinateTransform mTransform;
+};
 
 //! Throws when a point layer has no coordinate system. \param key of its parameter, for the message.
 void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/raster_host.h"
 
+#include "shared/place_reader_host.h"
+
 #include <qgscoordinatetransform.h>
 #include <qgsexception.h>
 #include <qgsrasterdataprovider.h>
@@ -48,7 +50,7 @@ Project projectBetween(const QgsCoordinateReferenceSystem &from, const QgsCoordi
 }
 
 Project projectInto(const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms) {
-  return projectBetween(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), crs, transforms);
+  return projectBetween(wgs84(), crs, transforms);
 }
 
 std::optional<RasterInput> RasterInput::read(const ParameterReader &reader, const QString &key,

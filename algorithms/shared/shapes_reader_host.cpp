@@ -28,7 +28,7 @@ struct Text {
 class Reader {
 public:
   Reader(const QgsProcessingFeatureSource &source, const QgsCoordinateTransformContext &transforms)
-      : mToPlaces(source.sourceCrs(), QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), transforms) {}
+      : mToPlaces(source.sourceCrs(), wgs84(), transforms) {}
 
   //! Adds what a geometry is made of, a shape for each of its kinds; false when nothing of it is of use.
   bool add(const QgsAbstractGeometry *geometry, const Shape &like, std::vector<Shape> &shapes) {
@@ -71,7 +71,9 @@ private:
     return false;
   }
 
-  bool ring(const QgsCurve *curve, Shape &polygons) { return !curve || curve->isEmpty() || line(curve, polygons, true); }
+  bool ring(const QgsCurve *curve, Shape &polygons) {
+    return !curve || curve->isEmpty() || line(curve, polygons, true);
+  }
 
   bool line(const QgsCurve *curve, Shape &shape, bool close) {
     const std::unique_ptr<QgsLineString> line(curve->curveToLine());
@@ -140,8 +142,8 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
     throw Cancelled();
   if (spoiled > 0)
     feedback->pushWarning(
-        Text::tr("%1: %n feature(s) of layer “%2” are without a usable geometry, whole or in part; passed over.", nullptr,
-                 spoiled)
+        Text::tr("%1: %n feature(s) of layer “%2” are without a usable geometry, whole or in part; passed over.",
+                 nullptr, spoiled)
             .arg(key, source.sourceName()));
 }
 
