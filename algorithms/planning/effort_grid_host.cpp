@@ -5,6 +5,7 @@
 #include "shared/base_algorithm.h"
 #include "shared/geodesic.h"
 #include "shared/grid_north.h"
+#include "shared/place_reader_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgscurve.h>
@@ -21,8 +22,6 @@ namespace brushline {
 
 namespace {
 constexpr double mostCells = 100e6;
-
-QgsCoordinateReferenceSystem wgs84() { return QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")); }
 
 void project(const Project &to, const Place &place, double &x, double &y) {
   std::vector<double> xs{place.longitude.signedTurn().degrees()}, ys{place.latitude.degrees()};
@@ -173,15 +172,53 @@ void PlanGround::fillHeights(int64_t row, TiledGrid &dem, const Project &project
     mGrid->setHeight(int64_t(i), row, float(dem.interpolated(dem.cellOf(x[i], y[i]))));
 }
 
+// The classes along a piece of a middle line, up to 1: the map's, and the codes' where it says nothing.
+std::vector<CoverStretch> PlanGround::coverAlong(MapPoint from, MapPoint to, CellPosition codesFrom,
+                                                 CellPosition codesTo) {
+  const auto known = [](double a, double b) { return std::isfinite(a + b); };
+  std::vector<CoverStretch> all;
+  if (mInput.cover->map && known(from.x + from.y, to.x + to.y))
+    all = mInput.cover->map->along(from, to);
+  else
+    all = {{1, -1, false}};
+  if (!mCodes || !known(codesFrom.column + codesFrom.row, codesTo.column + codesTo.row) ||
+      std::none_of(all.begin(), all.end(), [](const CoverStretch &stretch) { return stretch.cover < 0; }))
+    return all;
+  const std::vector<CellRun> runs = mCodes->along(codesFrom, codesTo);
+  std::vector<CoverStretch> both;
+  size_t run = 0;
+  double before = 0;
+  for (const CoverStretch &stretch : all) {
+    while (run + 1 < runs.size() && runs[run].to <= before)
+      ++run;
+    if (stretch.cover >= 0)
+      both.push_back(stretch);
+    else
+      for (size_t i = run; i < runs.size() && (i == run || runs[i - 1].to < stretch.to); ++i)
+        both.push_back({std::min(runs[i].to, stretch.to), classOfCode(runs[i].value), false});
+    before = stretch.to;
+  }
+  return both;
+}
+
+int PlanGround::classOfCode(double value) {
+  if (std::isnan(value))
+    return -1;
+  const auto [found, isNew] = mClassOfCode.try_emplace(std::lround(value), -1);
+  if (isNew)
+    found->second = mInput.cover->table->find(std::to_string(found->first));
+  return found->second;
+}
+
 // The kinds of ground in the middles of a row's or column's cells, and which of its cells have ground that nobody walks
 // anywhere on their middle line.
-void PlanGround::coverAlongLine(bool alongRow, int64_t line, std::vector<int> &kinds, std::vector<bool> &closes) const {
+void PlanGround::coverAlongLine(bool alongRow, int64_t line, std::vector<int> &kinds, std::vector<bool> &closes) {
   const int64_t cells = alongRow ? mColumns : mRows;
   kinds.assign(size_t(cells), kindOf(-1));
   closes.assign(size_t(cells), false);
-  if (!mInput.cover->map)
+  if (!mInput.cover->map && !mCodes)
     return;
-  constexpr int64_t piece = 32; // cells; straight enough in the map's own system
+  constexpr int64_t piece = 32; // cells; straight enough in the cover's own systems
   std::vector<double> x, y;
   for (int64_t at = 0; at < cells + piece; at += piece) {
     const double along = double(std::min(at, cells)), across = double(line) + 0.5;
@@ -190,20 +227,28 @@ void PlanGround::coverAlongLine(bool alongRow, int64_t line, std::vector<int> &k
     if (at >= cells)
       break;
   }
-  const QgsCoordinateTransform toPlaces(mCrs, wgs84(), mTransforms);
-  std::vector<double> zero(x.size(), 0);
-  toPlaces.transformCoords(int(x.size()), x.data(), y.data(), zero.data());
-  mInput.cover->map_project(x, y);
+  std::vector<CellPosition> inCodes(x.size(), CellPosition{NAN, NAN});
+  if (mCodes) {
+    std::vector<double> codesX = x, codesY = y;
+    mToCodes(codesX, codesY);
+    for (size_t i = 0; i < x.size(); ++i)
+      inCodes[i] = mCodes->cellOf(codesX[i], codesY[i]);
+  }
+  if (mInput.cover->map) {
+    const QgsCoordinateTransform toPlaces(mCrs, wgs84(), mTransforms);
+    std::vector<double> zero(x.size(), 0);
+    toPlaces.transformCoords(int(x.size()), x.data(), y.data(), zero.data());
+    mInput.cover->map_project(x, y);
+  }
   for (size_t i = 0; i + 1 < x.size(); ++i) {
-    if (!std::isfinite(x[i] + y[i] + x[i + 1] + y[i + 1]))
-      continue;
     const double first = double(int64_t(i) * piece), span = std::min(double(piece), double(cells) - first);
     double before = first;
-    for (const CoverStretch &stretch : mInput.cover->map->along({x[i], y[i]}, {x[i + 1], y[i + 1]})) {
+    for (const CoverStretch &stretch : coverAlong({x[i], y[i]}, {x[i + 1], y[i + 1]}, inCodes[i], inCodes[i + 1])) {
       const double end = first + stretch.to * span;
       const int kind = kindOf(stretch.cover);
       for (auto cell = int64_t(std::ceil(before - 0.5)); double(cell) + 0.5 < end && cell < cells; ++cell)
-        kinds[size_t(cell)] = kind;
+        if (!closes[size_t(cell)])
+          kinds[size_t(cell)] = kind;
       if (stretch.cover >= 0 && !mGrid->kinds()[size_t(kind)].speed_factor)
         for (auto cell = int64_t(before + 1e-6); double(cell) < end - 1e-6 && cell < cells; ++cell) {
           closes[size_t(cell)] = true;
@@ -217,30 +262,18 @@ void PlanGround::coverAlongLine(bool alongRow, int64_t line, std::vector<int> &k
 void PlanGround::fillCover(QgsProcessingFeedback *feedback, const std::function<void(double)> &told) {
   std::vector<int> kinds;
   std::vector<bool> closes;
-  std::vector<double> x, y;
-  const Project toCodes = mCodes ? mInput.cover->codes->projectFrom(mCrs) : Project();
-  const int unknown = kindOf(-1);
+  if (mCodes)
+    mToCodes = mInput.cover->codes->projectFrom(mCrs);
   for (int64_t row = 0; row < mRows; ++row) {
     if (feedback->isCanceled())
       throw Cancelled();
     coverAlongLine(true, row, kinds, closes);
-    if (mCodes) {
-      x.resize(size_t(mColumns));
-      y.assign(size_t(mColumns), mTop - (double(row) + 0.5) * mCell);
-      for (size_t i = 0; i < x.size(); ++i)
-        x[i] = mLeft + (double(i) + 0.5) * mCell;
-      toCodes(x, y);
-      for (size_t i = 0; i < x.size(); ++i)
-        if (kinds[i] == unknown)
-          if (const double code = mCodes->nearest(mCodes->cellOf(x[i], y[i])); !std::isnan(code))
-            kinds[i] = kindOf(mInput.cover->table->find(std::to_string(std::lround(code))));
-    }
     for (int64_t column = 0; column < mColumns; ++column)
       mGrid->setKind(column, row, kinds[size_t(column)]);
     if (row % 64 == 0)
       told(0.5 * double(row) / double(mRows));
   }
-  for (int64_t column = 0; mInput.cover->map && column < mColumns; ++column) {
+  for (int64_t column = 0; (mInput.cover->map || mCodes) && column < mColumns; ++column) {
     if (feedback->isCanceled())
       throw Cancelled();
     coverAlongLine(false, column, kinds, closes);

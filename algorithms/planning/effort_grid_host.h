@@ -11,6 +11,7 @@
 
 #include <functional>
 #include <memory>
+#include <unordered_map>
 #include <vector>
 
 namespace brushline {
@@ -56,7 +57,9 @@ public:
 private:
   void fillHeights(int64_t row, TiledGrid &dem, const Project &project);
   void fillCover(QgsProcessingFeedback *feedback, const std::function<void(double)> &told);
-  void coverAlongLine(bool alongRow, int64_t line, std::vector<int> &kinds, std::vector<bool> &closes) const;
+  void coverAlongLine(bool alongRow, int64_t line, std::vector<int> &kinds, std::vector<bool> &closes);
+  std::vector<CoverStretch> coverAlong(MapPoint from, MapPoint to, CellPosition codesFrom, CellPosition codesTo);
+  int classOfCode(double value);
   int kindOf(int cover) const { return mKindOfClass[size_t(cover + 1)]; }
 
   GroundInput mInput;
@@ -69,6 +72,8 @@ private:
   std::vector<int> mKindOfClass; // by class + 1
   std::vector<std::vector<std::vector<CellPosition>>> mBarredAreas;
   std::unique_ptr<TiledGrid> mDem, mCodes;
+  Project mToCodes;
+  std::unordered_map<long, int> mClassOfCode;
   std::unique_ptr<CoverSource> mSource;
 };
 

@@ -118,6 +118,55 @@ private slots:
     QVERIFY(std::abs(minutes / row.number("minutes") - 1) < 0.006);
   }
 
+  // A stream of 2 m in cells of 20 m, wherever in them it runs: gone round to a ford far off, not planned across and
+  // then found out. As codes, and as polygons.
+  void narrowWaterIsSeen_data() {
+    QTest::addColumn<bool>("codes");
+    QTest::addColumn<double>("x");
+    for (const bool codes : {false, true})
+      for (const double x : {600502.0, 600508.0, 600516.0})
+        QTest::addRow("%s at %.0f", codes ? "codes" : "polygons", x) << codes << x;
+  }
+  void narrowWaterIsSeen() {
+    QFETCH(bool, codes);
+    QFETCH(double, x);
+    const Layer a = points(QStringLiteral("a"), {{"", west}}), b = points(QStringLiteral("b"), {{"", east}});
+    QVariantMap cover{{"CELL", 20}, {"MARGIN", 1800}};
+    const Layer stream = layer(
+        QStringLiteral("cover"), QStringLiteral("Polygon"), crs, {field("class", FieldType::Text)},
+        {{wkt(QStringLiteral("POLYGON((%1 5399100,%2 5399100,%2 5403000,%1 5403000,%1 5399100))").arg(x).arg(x + 2)),
+          {"water"}},
+         {wkt(QStringLiteral("POLYGON((%1 5398000,%2 5398000,%2 5399000,%1 5399000,%1 5398000))").arg(x).arg(x + 2)),
+          {"water"}}});
+    if (codes) {
+      RasterShape shape;
+      shape.crs = crs;
+      shape.transform = {598000, 2, 0, 5402400, 0, -2};
+      shape.columns = 2500;
+      shape.rows = 2200;
+      shape.no_data = 0;
+      shape.whole_numbers = true;
+      // ESA WorldCover: 30 is grassland, 80 permanent water.
+      writeRaster(file("stream.tif"), shape, [&](double cx, double cy, int) {
+        return cx > x && cx < x + 2 && (cy > 5399100 || cy < 5399000) ? 80.0 : 30.0;
+      });
+      cover.insert(QVariantMap{{"COVER_RASTER", file("stream.tif")}, {"COVER_LEGEND", 1}});
+    } else {
+      cover.insert(QVariantMap{{"COVER", valueOf(stream)}, {"UNKNOWN_SPEED", 1}});
+    }
+    const Outcome outcome = run(id, given(a, b, cover));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    const OutputRow &row = outcome.rows()[0];
+    QCOMPARE(row.number("legs"), 2.0);
+    for (const char *part : {"LINESTRING(%1 5399100,%1 5403000)", "LINESTRING(%1 5398000,%1 5399000)"})
+      QVERIFY(!row.geometry.intersects(wkt(QString::fromLatin1(part).arg(x + 1))));
+    // The shortest way keeps below the corner of the last cell that the stream closes: a cell lower at most, and lower
+    // by what a leg of this slope sinks over half a cell.
+    const double below = 1402 + 20 + 10 * 1402 / 500.0;
+    const double shortest = std::hypot(x - 600002, below) + std::hypot(601002 - x, below);
+    QVERIFY2(row.number("length_m") < shortest * 1.001, qPrintable(QString::number(row.number("length_m"))));
+  }
+
   void saysWhatEncloses() {
     const QString slope = dem("cliff.tif", [](double x, double) {
       return x < 600500 ? 0.0 : x > 600540 ? 100.0 : (x - 600500) * 2.5;
