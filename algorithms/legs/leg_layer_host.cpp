@@ -3,6 +3,7 @@
 
 #include "shared/compatibility_host.h"
 #include "shared/parameter_reader_host.h"
+#include "shared/vector_output_host.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,52 +14,47 @@ namespace {
 constexpr double driftShare = 0.95; // of the walks that end inside the ellipse
 
 QVariant text(const std::string &value) { return QVariant(QString::fromStdString(value)); }
-QVariant orNull(double value) { return std::isfinite(value) ? QVariant(value) : QVariant(); }
-QVariant orNull(const std::optional<double> &value) { return value ? QVariant(*value) : QVariant(); }
 } // namespace
 
 QgsFields LegLayer::fields() {
   using host::FieldType;
-  static const std::pair<const char *, FieldType> all[] = {
-      {"route", FieldType::Text},      {"leg", FieldType::Integer},   {"walker", FieldType::Text},
-      {"direction", FieldType::Text},  {"from_name", FieldType::Text}, {"to_name", FieldType::Text},
-      {"true_brg", FieldType::Real},   {"grid_brg", FieldType::Real}, {"mag_brg", FieldType::Real},
-      {"converg", FieldType::Real},    {"decl", FieldType::Real},     {"decl_err", FieldType::Real},
-      {"date", FieldType::Date},       {"dial", FieldType::Real},     {"dial_text", FieldType::Text},
-      {"back_dial", FieldType::Real},  {"compass_pt", FieldType::Text}, {"dist_m", FieldType::Real},
-      {"slope_m", FieldType::Real},    {"climb_m", FieldType::Real},  {"drop_m", FieldType::Real},
-      {"paces", FieldType::Integer},   {"walk_min", FieldType::Real}, {"cover", FieldType::Text},
-      {"sight_m", FieldType::Real},    {"spacing_m", FieldType::Real}, {"marks", FieldType::Integer},
-      {"drift_m", FieldType::Real},    {"along_m", FieldType::Real},  {"warnings", FieldType::Text}};
-  QgsFields fields;
-  for (const auto &[name, type] : all)
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"route", FieldType::Text},     {"leg", FieldType::Integer},     {"walker", FieldType::Text},
+                   {"direction", FieldType::Text}, {"from_name", FieldType::Text},  {"to_name", FieldType::Text},
+                   {"true_brg", FieldType::Real},  {"grid_brg", FieldType::Real},   {"mag_brg", FieldType::Real},
+                   {"converg", FieldType::Real},   {"decl", FieldType::Real},       {"decl_err", FieldType::Real},
+                   {"date", FieldType::Date},      {"dial", FieldType::Real},       {"dial_text", FieldType::Text},
+                   {"back_dial", FieldType::Real}, {"compass_pt", FieldType::Text}, {"dist_m", FieldType::Real},
+                   {"slope_m", FieldType::Real},   {"climb_m", FieldType::Real},    {"drop_m", FieldType::Real},
+                   {"paces", FieldType::Integer},  {"walk_min", FieldType::Real},   {"cover", FieldType::Text},
+                   {"sight_m", FieldType::Real},   {"spacing_m", FieldType::Real},  {"marks", FieldType::Integer},
+                   {"drift_m", FieldType::Real},   {"along_m", FieldType::Real},    {"warnings", FieldType::Text}});
 }
 
 QgsFields LegLayer::markFields() {
   using host::FieldType;
-  QgsFields fields;
-  for (const auto &[name, type] :
-       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
-        std::pair("direction", FieldType::Text), std::pair("mark", FieldType::Integer),
-        std::pair("name", FieldType::Text), std::pair("at_m", FieldType::Real), std::pair("paces", FieldType::Integer),
-        std::pair("run_paces", FieldType::Integer), std::pair("sight_m", FieldType::Real),
-        std::pair("offset_m", FieldType::Real)})
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"route", FieldType::Text},
+                   {"leg", FieldType::Integer},
+                   {"walker", FieldType::Text},
+                   {"direction", FieldType::Text},
+                   {"mark", FieldType::Integer},
+                   {"name", FieldType::Text},
+                   {"at_m", FieldType::Real},
+                   {"paces", FieldType::Integer},
+                   {"run_paces", FieldType::Integer},
+                   {"sight_m", FieldType::Real},
+                   {"offset_m", FieldType::Real}});
 }
 
 QgsFields LegLayer::driftFields() {
   using host::FieldType;
-  QgsFields fields;
-  for (const auto &[name, type] :
-       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
-        std::pair("direction", FieldType::Text), std::pair("share", FieldType::Real),
-        std::pair("major_m", FieldType::Real), std::pair("minor_m", FieldType::Real),
-        std::pair("major_brg", FieldType::Real)})
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"route", FieldType::Text},
+                   {"leg", FieldType::Integer},
+                   {"walker", FieldType::Text},
+                   {"direction", FieldType::Text},
+                   {"share", FieldType::Real},
+                   {"major_m", FieldType::Real},
+                   {"minor_m", FieldType::Real},
+                   {"major_brg", FieldType::Real}});
 }
 
 LegLayer::LegLayer(const Compass &compass, const std::vector<Walker> &walkers, const QDate &date,
@@ -66,7 +62,7 @@ LegLayer::LegLayer(const Compass &compass, const std::vector<Walker> &walkers, c
     : mCompass(compass), mDate(date), mTable(std::move(table)), mOut(QStringLiteral("out")),
       mBack(QStringLiteral("back")) {
   for (const Walker &walker : walkers)
-    mWalkerNames.push_back(walker.name.empty() ? QVariant() : text(walker.name));
+    mWalkerNames.push_back(orNull(walker.name));
 }
 
 QgsAttributes LegLayer::markRow(const QVariant &route, const AnnotatedLeg &leg, size_t walker, size_t mark,
@@ -167,7 +163,8 @@ QString LegLayer::inWords(const LegWarning &warning) const {
     return tr("The cover of %1 m of this leg is not known: look before you trust the marks.").arg(metres);
   case LegRemark::NotWalked:
     return tr("Crosses %1 m of %2, which cannot be walked.")
-        .arg(metres, warning.cover >= 0 && mTable ? QString::fromStdString(mTable->at(warning.cover).label) : QString());
+        .arg(metres,
+             warning.cover >= 0 && mTable ? QString::fromStdString(mTable->at(warning.cover).label) : QString());
   case LegRemark::Blind:
     return tr("On %1 m (%2 paces) not even the next mark can be seen: go from hand to hand.")
         .arg(metres)

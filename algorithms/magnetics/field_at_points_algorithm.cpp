@@ -14,25 +14,28 @@ using host::FieldType;
 const QString inputKey = QStringLiteral("INPUT"), outputKey = QStringLiteral("OUTPUT");
 
 QgsFields ownFields() {
-  QgsFields fields;
-  for (const char *name : {"decl", "decl_err", "incl", "h_nt", "f_nt", "decl_year", "converg", "grid_mag"})
-    fields.append(host::field(QString::fromLatin1(name), FieldType::Real));
-  fields.append(host::field(QStringLiteral("zone"), FieldType::Text));
-  return fields;
+  return fieldsOf({{"decl", FieldType::Real},
+                   {"decl_err", FieldType::Real},
+                   {"incl", FieldType::Real},
+                   {"h_nt", FieldType::Real},
+                   {"f_nt", FieldType::Real},
+                   {"decl_year", FieldType::Real},
+                   {"converg", FieldType::Real},
+                   {"grid_mag", FieldType::Real},
+                   {"zone", FieldType::Text}});
 }
 
-QVariant orNull(const std::optional<double> &value) { return value ? QVariant(*value) : QVariant(); }
-QVariant orNull(const std::optional<Angle> &angle) { return angle ? QVariant(angle->degrees()) : QVariant(); }
+QVariant degreesOrNull(const std::optional<Angle> &angle) { return angle ? QVariant(angle->degrees()) : QVariant(); }
 
 QVector<QVariant> valuesOf(const PointField &field) {
   return {field.declination.east.degrees(),
-          orNull(field.declination_error),
-          orNull(field.inclination),
+          degreesOrNull(field.declination_error),
+          degreesOrNull(field.inclination),
           orNull(field.horizontal_nt),
           orNull(field.total_nt),
-          orNull(field.declination_change),
+          degreesOrNull(field.declination_change),
           field.convergence ? QVariant(field.convergence->east.degrees()) : QVariant(),
-          orNull(field.grid_magnetic),
+          degreesOrNull(field.grid_magnetic),
           QString::fromLatin1(zoneWord(field.zone))};
 }
 } // namespace

@@ -15,14 +15,12 @@ using host::FieldType;
 const QString outputKey = QStringLiteral("OUTPUT");
 
 QgsFields ownFields() {
-  QgsFields fields;
-  fields.append(host::field(QStringLiteral("line"), FieldType::Integer));
-  fields.append(host::field(QStringLiteral("decl"), FieldType::Real));
-  fields.append(host::field(QStringLiteral("date"), FieldType::Date));
-  fields.append(host::field(QStringLiteral("spacing_m"), FieldType::Real));
-  fields.append(host::field(QStringLiteral("label"), FieldType::Text));
-  fields.append(host::field(QStringLiteral("zone"), FieldType::Text));
-  return fields;
+  return fieldsOf({{"line", FieldType::Integer},
+                   {"decl", FieldType::Real},
+                   {"date", FieldType::Date},
+                   {"spacing_m", FieldType::Real},
+                   {"label", FieldType::Text},
+                   {"zone", FieldType::Text}});
 }
 
 QgsGeometry geometryOf(const NorthLine &line) {

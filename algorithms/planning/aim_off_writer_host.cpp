@@ -13,9 +13,6 @@ namespace brushline {
 namespace {
 const QString outputKey = QStringLiteral("OUTPUT");
 
-QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QVariant(QString::fromStdString(text)); }
-QVariant orNull(const std::optional<double> &value) { return value ? QVariant(*value) : QVariant(); }
-
 // The words of the fields; never translated.
 QVariant sideWord(AimSide side) {
   return side == AimSide::Left    ? QStringLiteral("left")
@@ -42,27 +39,24 @@ Definitions AimOffWriter::definitions() {
 
 QgsFields AimOffWriter::fields() {
   using host::FieldType;
-  QgsFields fields = LegLayer::fields();
-  for (const auto &[name, type] :
-       std::initializer_list<std::pair<const char *, FieldType>>{{"line", FieldType::Text},
-                                                                 {"dest_name", FieldType::Text},
-                                                                 {"aim_brg", FieldType::Real},
-                                                                 {"side", FieldType::Text},
-                                                                 {"offset_m", FieldType::Real},
-                                                                 {"offset_deg", FieldType::Real},
-                                                                 {"turn", FieldType::Text},
-                                                                 {"along_line_m", FieldType::Real},
-                                                                 {"line_paces", FieldType::Integer},
-                                                                 {"line_min", FieldType::Real},
-                                                                 {"hit_prob", FieldType::Real},
-                                                                 {"side_prob", FieldType::Real},
-                                                                 {"miss_prob", FieldType::Real},
-                                                                 {"stop_m", FieldType::Real},
-                                                                 {"stop_paces", FieldType::Integer},
-                                                                 {"catch", FieldType::Text},
-                                                                 {"catch_m", FieldType::Real}})
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"line", FieldType::Text},
+                   {"dest_name", FieldType::Text},
+                   {"aim_brg", FieldType::Real},
+                   {"side", FieldType::Text},
+                   {"offset_m", FieldType::Real},
+                   {"offset_deg", FieldType::Real},
+                   {"turn", FieldType::Text},
+                   {"along_line_m", FieldType::Real},
+                   {"line_paces", FieldType::Integer},
+                   {"line_min", FieldType::Real},
+                   {"hit_prob", FieldType::Real},
+                   {"side_prob", FieldType::Real},
+                   {"miss_prob", FieldType::Real},
+                   {"stop_m", FieldType::Real},
+                   {"stop_paces", FieldType::Integer},
+                   {"catch", FieldType::Text},
+                   {"catch_m", FieldType::Real}},
+                  LegLayer::fields());
 }
 
 void AimOffWriter::begin() {

@@ -2,7 +2,7 @@
 #include "planning/check_hazards_algorithm.h"
 
 #include "planning/hazards.h"
-#include "shared/geodesic.h"
+#include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
 
@@ -28,8 +28,9 @@ QStringList CheckHazardsAlgorithm::tags() const {
   return tr("hazard,danger,power line,iron,fence,cliff,water,slope,steep,compass,leg,route").split(QLatin1Char(','));
 }
 QString CheckHazardsAlgorithm::shortDescription() const {
-  return tr("Finds the stretches of legs where iron or current draws the needle off, where the ground is too steep, and "
-            "which come close to cliffs, water and other hazards.");
+  return tr(
+      "Finds the stretches of legs where iron or current draws the needle off, where the ground is too steep, and "
+      "which come close to cliffs, water and other hazards.");
 }
 QgsProcessingAlgorithm *CheckHazardsAlgorithm::createInstance() const { return new CheckHazardsAlgorithm(); }
 
@@ -57,13 +58,14 @@ void CheckHazardsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
 
 QgsFields CheckHazardsAlgorithm::fields() {
   using host::FieldType;
-  QgsFields fields;
-  for (const auto &[name, type] :
-       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("hazard", FieldType::Text),
-        std::pair("layer", FieldType::Text), std::pair("from_m", FieldType::Real), std::pair("to_m", FieldType::Real),
-        std::pair("limit", FieldType::Real), std::pair("advice", FieldType::Text)})
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"route", FieldType::Text},
+                   {"leg", FieldType::Integer},
+                   {"hazard", FieldType::Text},
+                   {"layer", FieldType::Text},
+                   {"from_m", FieldType::Real},
+                   {"to_m", FieldType::Real},
+                   {"limit", FieldType::Real},
+                   {"advice", FieldType::Text}});
 }
 
 void CheckHazardsAlgorithm::addSlopes(const LegLine &leg, const Place &from, const Place &to, std::vector<Found> &all) {
@@ -73,15 +75,17 @@ void CheckHazardsAlgorithm::addSlopes(const LegLine &leg, const Place &from, con
   const SteepGround ground = steepGround(*mTerrain, leg, step, mSetting.slope_limit);
   mWithoutHeights += ground.without_data_m;
   for (const LegStretch &stretch : ground.stretches)
-    all.push_back({QStringLiteral("slope"), QString(), stretch.from_m, stretch.to_m, mSetting.slope_limit.degrees(),
-                   tr("From %1 to %2 m the ground is steeper than %3°: go round, or let a qualified leader decide on the "
-                      "spot.")
-                       .arg(whole(stretch.from_m), whole(stretch.to_m), plain(mSetting.slope_limit.degrees()))});
+    all.push_back(
+        {QStringLiteral("slope"), QString(), stretch.from_m, stretch.to_m, mSetting.slope_limit.degrees(),
+         tr("From %1 to %2 m the ground is steeper than %3°: go round, or let a qualified leader decide on the "
+            "spot.")
+             .arg(whole(stretch.from_m), whole(stretch.to_m), plain(mSetting.slope_limit.degrees()))});
 }
 
 void CheckHazardsAlgorithm::addZones(const LegLine &leg, const Place &from, const Place &to,
                                      std::vector<Found> &all) const {
-  const CompassZone zone = std::max(mDateAndField.field->at(from, Length()).zone, mDateAndField.field->at(to, Length()).zone);
+  const CompassZone zone =
+      std::max(mDateAndField.field->at(from, Length()).zone, mDateAndField.field->at(to, Length()).zone);
   if (zone == CompassZone::Blackout)
     all.push_back({QStringLiteral("blackout zone"), QString(), 0, leg.length_m(), QVariant(),
                    tr("No compass works here, near the magnetic pole: find your way by other means.")});
@@ -100,10 +104,11 @@ std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const Leg
       const Shape &shape = disturbances[near.shape];
       const QString kind = QString::fromStdString(shape.name);
       const double limit = separation(near.shape)->metres();
-      all.push_back({kind, mSetting.disturbances.layers.value(int(shape.source)), stretch.from_m, stretch.to_m, limit,
-                     tr("Do not trust the needle from %1 to %2 m, within %3 m of: %4. Sight a mark beyond before you get "
-                        "there, and read the compass again behind it.")
-                         .arg(whole(stretch.from_m), whole(stretch.to_m), plain(limit), kind)});
+      all.push_back(
+          {kind, mSetting.disturbances.layers.value(int(shape.source)), stretch.from_m, stretch.to_m, limit,
+           tr("Do not trust the needle from %1 to %2 m, within %3 m of: %4. Sight a mark beyond before you get "
+              "there, and read the compass again behind it.")
+               .arg(whole(stretch.from_m), whole(stretch.to_m), plain(limit), kind)});
     }
   const auto margin = [&](size_t) { return std::optional(mSetting.margin); };
   for (const NearShape &near : shapesNear(hazards, leg, margin, mSetting.margin))
@@ -123,50 +128,33 @@ std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const Leg
 
 QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
-  const FeedbackProgress progress(feedback);
   const Shapes disturbances(std::move(mSetting.disturbances.shapes)), hazards(std::move(mSetting.hazards.shapes));
-  const QgsCoordinateTransform fromPlaces(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), routes.crs(),
-                                          reader.context().transformContext());
+  const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
   VectorOutput output(reader, outputKey, fields(), host::lineString, routes.crs());
-  long used = 0, count = 0;
-  RouteInput route;
-  while (routes.next(route)) {
-    int number = route.first_leg - 1;
-    for (const auto &part : route.route.parts)
-      for (size_t i = 1; i < part.size(); ++i) {
-        const GeodesicLeg leg = geodesicBetween(part[i - 1].place, part[i].place);
-        if (leg.length < Length::metres(0.001))
-          continue;
-        progress.check();
-        ++number;
-        const LegLine line(part[i - 1].place, leg.departure, leg.length);
-        for (const Found &each : found(line, part[i - 1].place, part[i].place, disturbances, hazards)) {
-          QVector<double> x, y;
-          for (const double at : {each.from_m, each.to_m}) {
-            const Place place = line.placeAt(at);
-            x << place.longitude.signedTurn().degrees();
-            y << place.latitude.degrees();
-          }
-          QgsGeometry geometry(new QgsLineString(x, y));
-          QgsFeature feature;
-          if (static_cast<int>(geometry.transform(fromPlaces)) == 0)
-            feature.setGeometry(geometry);
-          feature.setAttributes(QVector<QVariant>{route.name, number, each.hazard,
-                                                  each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
-                                                  each.to_m, each.limit, each.advice});
-          output.add(feature);
-          ++count;
-        }
+  long count = 0;
+  routes.eachLeg([&](const LegInput &leg) {
+    const LegLine line(leg.from, leg.line.departure, leg.line.length);
+    for (const Found &each : found(line, leg.from, leg.to, disturbances, hazards)) {
+      QVector<double> x, y;
+      for (const double at : {each.from_m, each.to_m}) {
+        const Place place = line.placeAt(at);
+        x << place.longitude.signedTurn().degrees();
+        y << place.latitude.degrees();
       }
-    if (number >= route.first_leg)
-      ++used;
-    else
-      routes.skip(route.where, tr("has no two vertices apart, so no leg."));
-    feedback->setProgress(100 * routes.fraction());
-  }
-  routes.finish(used);
+      QgsGeometry geometry(new QgsLineString(x, y));
+      QgsFeature feature;
+      if (static_cast<int>(geometry.transform(fromPlaces)) == 0)
+        feature.setGeometry(geometry);
+      feature.setAttributes(QVector<QVariant>{leg.route.name, leg.number, each.hazard,
+                                              each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
+                                              each.to_m, each.limit, each.advice});
+      output.add(feature);
+      ++count;
+    }
+  });
   if (mWithoutHeights > 0)
-    feedback->pushWarning(tr("On %1 m of the legs there are no heights: the slope there is not known.").arg(whole(mWithoutHeights)));
+    feedback->pushWarning(
+        tr("On %1 m of the legs there are no heights: the slope there is not known.").arg(whole(mWithoutHeights)));
   QVariantMap results;
   results.insert(outputKey, output.finish(QStringLiteral(":/brushline/styles/hazards.qml")));
   results.insert(countKey, int(count));

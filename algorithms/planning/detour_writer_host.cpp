@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/base_algorithm.h"
+#include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
 #include "walking/pacing.h"
 
@@ -70,12 +71,15 @@ Definitions DetourWriter::definitions() {
 void DetourWriter::begin() {
   if (mOutput)
     return;
-  QgsFields fields = LegLayer::fields();
-  for (const auto &[name, type] : {std::pair("part", FieldType::Text), std::pair("piece", FieldType::Integer),
-                                   std::pair("turn", FieldType::Text), std::pair("side", FieldType::Text),
-                                   std::pair("obstacle", FieldType::Text), std::pair("count_m", FieldType::Real),
-                                   std::pair("run_paces", FieldType::Integer), std::pair("blocked_m", FieldType::Real)})
-    fields.append(host::field(QString::fromLatin1(name), type));
+  const QgsFields fields = fieldsOf({{"part", FieldType::Text},
+                                     {"piece", FieldType::Integer},
+                                     {"turn", FieldType::Text},
+                                     {"side", FieldType::Text},
+                                     {"obstacle", FieldType::Text},
+                                     {"count_m", FieldType::Real},
+                                     {"run_paces", FieldType::Integer},
+                                     {"blocked_m", FieldType::Real}},
+                                    LegLayer::fields());
   mOutput = std::make_unique<VectorOutput>(mReader, outputKey, fields, host::lineString, mCrs);
 }
 
@@ -83,10 +87,7 @@ GridPoint DetourWriter::gridPoint(const std::string &grid, const Place &place) {
   auto found = mToGrids.find(grid);
   if (found == mToGrids.end()) {
     const QgsCoordinateReferenceSystem crs(QString::fromStdString(grid));
-    found = mToGrids
-                .emplace(grid, QgsCoordinateTransform(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), crs,
-                                                      mReader.context().transformContext()))
-                .first;
+    found = mToGrids.emplace(grid, QgsCoordinateTransform(wgs84(), crs, mReader.context().transformContext())).first;
   }
   double x = place.longitude.degrees(), y = place.latitude.degrees(), z = 0;
   try {

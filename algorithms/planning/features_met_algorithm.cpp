@@ -3,7 +3,7 @@
 
 #include "planning/leg_way.h"
 #include "shared/compass.h"
-#include "shared/geodesic.h"
+#include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
@@ -29,8 +29,8 @@ QString word(MetRole role) {
   return QString::fromLatin1(words[static_cast<int>(role)]);
 }
 QString word(MetEvent event) {
-  static const char *const words[] = {"across",       "touched",    "along",       "into",  "out of", "passed",
-                                      "ground rises", "ground falls", "ground levels"};
+  static const char *const words[] = {"across", "touched",      "along",        "into",         "out of",
+                                      "passed", "ground rises", "ground falls", "ground levels"};
   return QString::fromLatin1(words[static_cast<int>(event)]);
 }
 } // namespace
@@ -54,10 +54,11 @@ void FeaturesMetAlgorithm::initAlgorithm(const QVariantMap &) {
       featuresKey, tr("Features to meet"), tr("Trails, streams, ponds, boulders: layers of points, lines or polygons."),
       false));
   addParameters(features_parameters::nameDefinitions());
-  addParameters({helped(numberDefinition(widthKey, tr("How far to either side features are passed (m)"), widthLimits),
-                        tr("What lies farther off the line is not told; in metres. In thick cover take what can be seen.")),
-                 helped(numberDefinition(reachKey, tr("How far beyond the leg's end to look (m)"), reachLimits),
-                        tr("The first line or area met there tells one who has gone too far; in metres."))});
+  addParameters(
+      {helped(numberDefinition(widthKey, tr("How far to either side features are passed (m)"), widthLimits),
+              tr("What lies farther off the line is not told; in metres. In thick cover take what can be seen.")),
+       helped(numberDefinition(reachKey, tr("How far beyond the leg's end to look (m)"), reachLimits),
+              tr("The first line or area met there tells one who has gone too far; in metres."))});
   addParameters(routes_parameters::gridDefinitions());
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
@@ -86,14 +87,17 @@ void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
 
 QgsFields FeaturesMetAlgorithm::fields() {
   using host::FieldType;
-  QgsFields fields;
-  for (const auto &[name, type] :
-       {std::pair("route", FieldType::Text), std::pair("leg", FieldType::Integer), std::pair("walker", FieldType::Text),
-        std::pair("feature", FieldType::Text), std::pair("layer", FieldType::Text), std::pair("event", FieldType::Text),
-        std::pair("role", FieldType::Text), std::pair("at_m", FieldType::Real), std::pair("paces", FieldType::Integer),
-        std::pair("at_min", FieldType::Real), std::pair("off_m", FieldType::Real)})
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
+  return fieldsOf({{"route", FieldType::Text},
+                   {"leg", FieldType::Integer},
+                   {"walker", FieldType::Text},
+                   {"feature", FieldType::Text},
+                   {"layer", FieldType::Text},
+                   {"event", FieldType::Text},
+                   {"role", FieldType::Text},
+                   {"at_m", FieldType::Real},
+                   {"paces", FieldType::Integer},
+                   {"at_min", FieldType::Real},
+                   {"off_m", FieldType::Real}});
 }
 
 QVariant FeaturesMetAlgorithm::nameOf(const FeatureMet &met, const Shapes &shapes) const {
@@ -107,14 +111,12 @@ QVariant FeaturesMetAlgorithm::nameOf(const FeatureMet &met, const Shapes &shape
 
 QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
-  const FeedbackProgress progress(feedback);
   const Shapes shapes(std::move(mFeatures.shapes));
-  const QgsCoordinateTransform fromPlaces(QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")), routes.crs(),
-                                          reader.context().transformContext());
+  const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
   std::unique_ptr<VectorOutput> output;
-  long used = 0, count = 0;
+  long count = 0;
 
-  const auto write = [&](const RouteInput &route, int number, const LegLine &line, const LegWay &way,
+  const auto write = [&](const LegInput &leg, const LegLine &line, const LegWay &way,
                          const std::vector<FeatureMet> &met) {
     for (const Walker &walker : mWalkers) {
       const LegWay::Walked walked = way.walkedBy(walker);
@@ -126,9 +128,9 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
         if (static_cast<int>(point.transform(fromPlaces)) == 0) // the host's "success", whose name differs by version
           feature.setGeometry(point);
         feature.setAttributes(QVector<QVariant>{
-            route.name, number, walker.name.empty() ? QVariant() : QVariant(QString::fromStdString(walker.name)),
-            nameOf(each, shapes),
-            each.shape == FeatureMet::noShape ? QVariant() : QVariant(mFeatures.layers.at(int(shapes[each.shape].source))),
+            leg.route.name, leg.number, orNull(walker.name), nameOf(each, shapes),
+            each.shape == FeatureMet::noShape ? QVariant()
+                                              : QVariant(mFeatures.layers.at(int(shapes[each.shape].source))),
             word(each.event), word(each.role), each.at_m, int(pacesCounted(walked.stepsTo(each.at_m), walker.kind)),
             time ? QVariant(time->minutes()) : QVariant(), std::abs(each.across_m)});
         output->add(feature);
@@ -137,30 +139,13 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
     }
   };
 
-  RouteInput route;
-  while (routes.next(route)) {
-    int number = route.first_leg - 1;
-    for (const auto &part : route.route.parts)
-      for (size_t i = 1; i < part.size(); ++i) {
-        const GeodesicLeg leg = geodesicBetween(part[i - 1].place, part[i].place);
-        if (leg.length < Length::metres(0.001))
-          continue;
-        progress.check();
-        ++number;
-        if (!output)
-          output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
-        const LegLine line(part[i - 1].place, leg.departure, leg.length);
-        const LegWay way(part[i - 1].place, part[i].place, leg, mRule.reach, mTerrain.get(), mSource.get(),
-                         mCover.table.get());
-        write(route, number, line, way, allMet(shapes, line, way.profile() ? &*way.profile() : nullptr, mRule));
-      }
-    if (number >= route.first_leg)
-      ++used;
-    else
-      routes.skip(route.where, tr("has no two vertices apart, so no leg."));
-    feedback->setProgress(100 * routes.fraction());
-  }
-  routes.finish(used);
+  routes.eachLeg([&](const LegInput &leg) {
+    if (!output)
+      output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
+    const LegLine line(leg.from, leg.line.departure, leg.line.length);
+    const LegWay way(leg.from, leg.to, leg.line, mRule.reach, mTerrain.get(), mSource.get(), mCover.table.get());
+    write(leg, line, way, allMet(shapes, line, way.profile() ? &*way.profile() : nullptr, mRule));
+  });
   if (mSource)
     cover_parameters::report({mSource.get()}, feedback);
   if (!output)

@@ -19,14 +19,13 @@ const QString outputKey = QStringLiteral("OUTPUT"), effortKey = QStringLiteral("
               pointNameKey = QStringLiteral("POINT_NAME");
 
 QgsFields fields() {
-  QgsFields all;
-  all.append(host::field(QStringLiteral("route"), host::FieldType::Text));
-  all.append(host::field(QStringLiteral("minutes"), host::FieldType::Real));
-  all.append(host::field(QStringLiteral("legs"), host::FieldType::Integer));
-  all.append(host::field(QStringLiteral("length_m"), host::FieldType::Real));
-  all.append(host::field(QStringLiteral("turns"), host::FieldType::Text));
-  all.append(host::field(QStringLiteral("straight_min"), host::FieldType::Real));
-  return all;
+  using host::FieldType;
+  return fieldsOf({{"route", FieldType::Text},
+                   {"minutes", FieldType::Real},
+                   {"legs", FieldType::Integer},
+                   {"length_m", FieldType::Real},
+                   {"turns", FieldType::Text},
+                   {"straight_min", FieldType::Real}});
 }
 } // namespace
 

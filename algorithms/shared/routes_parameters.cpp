@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/routes_parameters.h"
 
+#include "quantities/progress.h"
+#include "shared/base_algorithm.h"
 #include "shared/grid_north.h"
 #include "shared/grid_parameters.h"
-#include "quantities/progress.h"
+#include "shared/place_reader_host.h"
 
 #include <QDateTime>
 #include <QHash>
@@ -26,11 +28,6 @@ struct Text {
 };
 const QString inputKey = QStringLiteral("INPUT"), routeKey = QStringLiteral("ROUTE_FIELD"),
               orderKey = QStringLiteral("ORDER_FIELD");
-
-const QgsCoordinateReferenceSystem &wgs84() {
-  static const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:4326"));
-  return crs;
-}
 
 // The order of a point as a number; throws for what has no order.
 double orderOf(const QVariant &value, const QString &where) {
@@ -77,10 +74,11 @@ Definitions definitions() {
                                              host::anyField, false, true),
              Text::tr("Names the routes. Points with the same value make one route. Without it lines are numbered from "
                       "1, and all points make one route.")),
-      helped(new QgsProcessingParameterField(orderKey, Text::tr("Field with the order of points"), QVariant(), inputKey,
-                                             host::anyField, false, true),
-             Text::tr("For points only: numbers (also as text) or times in the order the points are walked, no two of a "
-                      "route alike."))};
+      helped(
+          new QgsProcessingParameterField(orderKey, Text::tr("Field with the order of points"), QVariant(), inputKey,
+                                          host::anyField, false, true),
+          Text::tr("For points only: numbers (also as text) or times in the order the points are walked, no two of a "
+                   "route alike."))};
 }
 
 Definitions gridDefinitions() {
@@ -95,8 +93,9 @@ void check(const ParameterReader &reader) {
   if (!source)
     throw QgsProcessingException(Text::tr("%1: give a layer with routes.").arg(inputKey));
   if (source->featureCount() == 0 && !host::isPointType(source->wkbType()) && !host::isLineType(source->wkbType()))
-    throw QgsProcessingException(Text::tr("%1: layer “%2” has no features. Give a layer with routes, as lines or points.")
-                                     .arg(inputKey, source->sourceName()));
+    throw QgsProcessingException(
+        Text::tr("%1: layer “%2” has no features. Give a layer with routes, as lines or points.")
+            .arg(inputKey, source->sourceName()));
   if (!source->sourceCrs().isValid())
     throw QgsProcessingException(Text::tr("%1: layer “%2” has no coordinate reference system, so nobody can tell where "
                                           "its routes lie. Set it in the layer's properties.")
@@ -107,8 +106,8 @@ void check(const ParameterReader &reader) {
         Text::tr("%1: layer “%2” has neither lines nor points.").arg(inputKey, source->sourceName()));
   reader.fieldIndex(routeKey, *source);
   if (reader.fieldIndex(orderKey, *source) < 0 && points)
-    throw QgsProcessingException(
-        Text::tr("%1: layer “%2” has points, so the field with their order is needed.").arg(orderKey, source->sourceName()));
+    throw QgsProcessingException(Text::tr("%1: layer “%2” has points, so the field with their order is needed.")
+                                     .arg(orderKey, source->sourceName()));
   grid_parameters::read(reader);
 }
 
@@ -175,9 +174,7 @@ host::WkbType RouteSource::legType() const {
   return type;
 }
 
-double RouteSource::fraction() const {
-  return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0;
-}
+double RouteSource::fraction() const { return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0; }
 
 QString RouteSource::where(qint64 feature) const {
   return tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature);
@@ -186,6 +183,29 @@ QString RouteSource::where(qint64 feature) const {
 QString RouteSource::nameOf(const QgsFeature &feature) const {
   const QVariant value = mRouteField >= 0 ? feature.attribute(mRouteField) : QVariant();
   return value.isNull() ? QString() : value.toString().trimmed();
+}
+
+void RouteSource::eachLeg(const std::function<void(const LegInput &)> &take) {
+  const FeedbackProgress progress(mFeedback);
+  long used = 0;
+  RouteInput route;
+  while (next(route)) {
+    int number = route.first_leg - 1;
+    for (const auto &part : route.route.parts)
+      for (size_t i = 1; i < part.size(); ++i) {
+        const GeodesicLeg line = geodesicBetween(part[i - 1].place, part[i].place);
+        if (line.length < Length::metres(0.001))
+          continue;
+        progress.check();
+        take({route, ++number, part[i - 1].place, part[i].place, line});
+      }
+    if (number >= route.first_leg)
+      ++used;
+    else
+      skip(route.where, tr("has no two vertices apart, so no leg."));
+    mFeedback->setProgress(100 * fraction());
+  }
+  finish(used);
 }
 
 void RouteSource::skip(const QString &where, const QString &reason) {
@@ -204,7 +224,8 @@ void RouteSource::finish(long used) {
   if (mSkipped > 0)
     mFeedback->pushWarning(tr("%n route(s) passed over in all.", nullptr, int(mSkipped)));
   else if (used == 0)
-    mFeedback->pushWarning(tr("%1: layer “%2” has no features, so there are no legs.").arg(inputKey, mSource->sourceName()));
+    mFeedback->pushWarning(
+        tr("%1: layer “%2” has no features, so there are no legs.").arg(inputKey, mSource->sourceName()));
 }
 
 const RouteSource::Grid &RouteSource::standardGridOf(double longitude, double latitude) {
@@ -277,11 +298,11 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
     const QgsRectangle area = mSource->sourceCrs().bounds().buffered(1); // degrees
     if (!area.isEmpty() && area.width() < 350 && !area.contains(QgsPointXY(longitudes[0], latitudes[0]))) {
       mToldOutside = true;
-      mFeedback->pushWarning(
-          tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is the layer's coordinate "
-             "reference system the right one?")
-              .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4), QString::number(longitudes[0], 'f', 4),
-                   mSource->sourceCrs().authid()));
+      mFeedback->pushWarning(tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is "
+                                "the layer's coordinate "
+                                "reference system the right one?")
+                                 .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4),
+                                      QString::number(longitudes[0], 'f', 4), mSource->sourceCrs().authid()));
     }
   }
 

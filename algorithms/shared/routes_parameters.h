@@ -2,6 +2,7 @@
 #pragma once
 
 #include "shared/compatibility_host.h"
+#include "shared/geodesic.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/route.h"
 
@@ -9,6 +10,7 @@
 #include <qgscoordinatetransform.h>
 #include <qgsfeatureiterator.h>
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <string>
@@ -20,8 +22,8 @@ namespace brushline {
 
 //! A planned route as it was read, with its own coordinates beside those the core works with.
 struct RouteInput {
-  QString name;  //!< from ROUTE_FIELD, else its number in the input, from 1
-  QString where; //!< "layer “…”, feature …", for messages
+  QString name;      //!< from ROUTE_FIELD, else its number in the input, from 1
+  QString where;     //!< "layer “…”, feature …", for messages
   int first_leg = 1; //!< the number of its first leg; an annotated leg keeps its own
   bool back = false; //!< an annotated leg of the way back
   Route route;
@@ -29,6 +31,14 @@ struct RouteInput {
 
   //! The straight line between two vertices, in the input's system and dimensions.
   QgsLineString *line(size_t from, size_t to) const;
+};
+
+//! A leg of a route, as planned: from one vertex to the next that is not the same place.
+struct LegInput {
+  const RouteInput &route;
+  int number;
+  const Place &from, &to;
+  GeodesicLeg line; //!< between them
 };
 
 namespace routes_parameters {
@@ -60,6 +70,8 @@ public:
   //! Reads the next route; false at the end. Throws Cancelled, and QgsProcessingException for points without order.
   bool next(RouteInput &route);
 
+  //! Takes the legs of all routes one by one, tells the progress, and ends with finish(). Throws as next() does.
+  void eachLeg(const std::function<void(const LegInput &)> &take);
   //! Counts a route as passed over.
   void skip(const QString &where, const QString &reason);
   //! Tells how many were passed over; throws when that leaves none of several.

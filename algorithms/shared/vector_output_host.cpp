@@ -7,7 +7,19 @@
 #include <qgsvectorfilewriter.h>
 #include <qgsvectorlayer.h>
 
+#include <cmath>
+
 namespace brushline {
+
+QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType>> all, QgsFields before) {
+  for (const auto &[name, type] : all)
+    before.append(host::field(QString::fromLatin1(name), type));
+  return before;
+}
+
+QVariant orNull(double value) { return std::isfinite(value) ? QVariant(value) : QVariant(); }
+QVariant orNull(const std::optional<double> &value) { return value ? orNull(*value) : QVariant(); }
+QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QVariant(QString::fromStdString(text)); }
 
 namespace {
 
@@ -50,8 +62,7 @@ void removeFiles(const QString &destination) {
 } // namespace
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
-                           host::WkbType type, const QgsCoordinateReferenceSystem &crs,
-                           QgsFeatureSink::SinkFlags flags)
+                           host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
     : mContext(reader.context()), mKey(key) {
   QString reason;
   try {

@@ -6,9 +6,21 @@
 #include <qgscoordinatereferencesystem.h>
 #include <qgsfields.h>
 
+#include <initializer_list>
 #include <memory>
+#include <optional>
+#include <string>
+#include <utility>
 
 namespace brushline {
+
+//! Fields by name and type, in their order. \param before others that come first.
+QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType>> all, QgsFields before = {});
+
+//! NULL for what is not known: none, no number, or an empty text.
+QVariant orNull(double value);
+QVariant orNull(const std::optional<double> &value);
+QVariant orNull(const std::string &text);
 
 /**
  * An output layer that appears whole or not at all: unless finish() is reached, the file that was begun is removed.

@@ -61,33 +61,18 @@ QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessi
   RouteSource routes(reader, feedback);
   const FeedbackProgress progress(feedback);
   const MarkCandidates candidates(mCandidates.places);
-  ChosenMarksWriter writer(reader, {mDateAndField.field.get(), mCompass, mTerrain.get(), mSource.get(), mCover.table.get(),
-                                    &mCandidates.names},
-                           routes.crs());
-  long used = 0;
-  RouteInput route;
-  while (routes.next(route)) {
-    int leg = route.first_leg - 1;
-    for (const auto &part : route.route.parts)
-      for (size_t i = 1; i < part.size(); ++i) {
-        if (geodesicBetween(part[i - 1].place, part[i].place).length < Length::metres(0.001))
-          continue;
-        ++leg;
-        for (const Walker &walker : mWalkers) {
-          const ChoiceRule rule{{mCover.clear_sight, walker.eye_height}, mCover.spacing, mCandidates.offset,
-                                walker.bearing_error};
-          writer.write({route.name, leg, route.route.grid, part[i - 1].place}, walker,
-                       chooseMarks(part[i - 1].place, part[i].place, candidates, rule, mTerrain.get(), mSource.get(),
-                                   progress));
-        }
-      }
-    if (leg >= route.first_leg)
-      ++used;
-    else
-      routes.skip(route.where, tr("has no two vertices apart, so no leg."));
-    feedback->setProgress(100 * routes.fraction());
-  }
-  routes.finish(used);
+  ChosenMarksWriter writer(
+      reader,
+      {mDateAndField.field.get(), mCompass, mTerrain.get(), mSource.get(), mCover.table.get(), &mCandidates.names},
+      routes.crs());
+  routes.eachLeg([&](const LegInput &leg) {
+    for (const Walker &walker : mWalkers) {
+      const ChoiceRule rule{
+          {mCover.clear_sight, walker.eye_height}, mCover.spacing, mCandidates.offset, walker.bearing_error};
+      writer.write({leg.route.name, leg.number, leg.route.route.grid, leg.from}, walker,
+                   chooseMarks(leg.from, leg.to, candidates, rule, mTerrain.get(), mSource.get(), progress));
+    }
+  });
   if (mSource)
     cover_parameters::report({mSource.get()}, feedback);
   return writer.finish(feedback);

@@ -21,16 +21,6 @@ using host::FieldType;
 const QString marksKey = QStringLiteral("OUTPUT"), sightingsKey = QStringLiteral("SIGHTINGS"),
               gapsKey = QStringLiteral("GAPS");
 
-QgsFields fieldsOf(std::initializer_list<std::pair<const char *, FieldType>> all) {
-  QgsFields fields;
-  for (const auto &[name, type] : all)
-    fields.append(host::field(QString::fromLatin1(name), type));
-  return fields;
-}
-
-QVariant orNull(const std::optional<double> &value) {
-  return value && std::isfinite(*value) ? QVariant(*value) : QVariant();
-}
 } // namespace
 
 ChosenMarksWriter::ChosenMarksWriter(const ParameterReader &reader, const Setting &setting,
@@ -48,28 +38,43 @@ Definitions ChosenMarksWriter::definitions() {
 void ChosenMarksWriter::begin() {
   if (mMarks)
     return;
-  mMarks = std::make_unique<VectorOutput>(
-      mReader, marksKey,
-      fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
-                {"mark", FieldType::Integer}, {"name", FieldType::Text}, {"at_m", FieldType::Real},
-                {"paces", FieldType::Integer}, {"sight_m", FieldType::Real}, {"offset_m", FieldType::Real},
-                {"candidate", FieldType::Integer}}),
-      host::point, mCrs);
+  mMarks = std::make_unique<VectorOutput>(mReader, marksKey,
+                                          fieldsOf({{"route", FieldType::Text},
+                                                    {"leg", FieldType::Integer},
+                                                    {"walker", FieldType::Text},
+                                                    {"mark", FieldType::Integer},
+                                                    {"name", FieldType::Text},
+                                                    {"at_m", FieldType::Real},
+                                                    {"paces", FieldType::Integer},
+                                                    {"sight_m", FieldType::Real},
+                                                    {"offset_m", FieldType::Real},
+                                                    {"candidate", FieldType::Integer}}),
+                                          host::point, mCrs);
   if (mReader.given(sightingsKey))
-    mSightings = std::make_unique<VectorOutput>(
-        mReader, sightingsKey,
-        fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
-                  {"mark", FieldType::Integer}, {"from_name", FieldType::Text}, {"to_name", FieldType::Text},
-                  {"true_brg", FieldType::Real}, {"mag_brg", FieldType::Real}, {"dial", FieldType::Real},
-                  {"dial_text", FieldType::Text}, {"dist_m", FieldType::Real}, {"paces", FieldType::Integer},
-                  {"sight_m", FieldType::Real}}),
-        host::lineString, mCrs);
+    mSightings = std::make_unique<VectorOutput>(mReader, sightingsKey,
+                                                fieldsOf({{"route", FieldType::Text},
+                                                          {"leg", FieldType::Integer},
+                                                          {"walker", FieldType::Text},
+                                                          {"mark", FieldType::Integer},
+                                                          {"from_name", FieldType::Text},
+                                                          {"to_name", FieldType::Text},
+                                                          {"true_brg", FieldType::Real},
+                                                          {"mag_brg", FieldType::Real},
+                                                          {"dial", FieldType::Real},
+                                                          {"dial_text", FieldType::Text},
+                                                          {"dist_m", FieldType::Real},
+                                                          {"paces", FieldType::Integer},
+                                                          {"sight_m", FieldType::Real}}),
+                                                host::lineString, mCrs);
   if (mReader.given(gapsKey))
-    mGaps = std::make_unique<VectorOutput>(
-        mReader, gapsKey,
-        fieldsOf({{"route", FieldType::Text}, {"leg", FieldType::Integer}, {"walker", FieldType::Text},
-                  {"from_m", FieldType::Real}, {"to_m", FieldType::Real}, {"marks", FieldType::Integer}}),
-        host::lineString, mCrs);
+    mGaps = std::make_unique<VectorOutput>(mReader, gapsKey,
+                                           fieldsOf({{"route", FieldType::Text},
+                                                     {"leg", FieldType::Integer},
+                                                     {"walker", FieldType::Text},
+                                                     {"from_m", FieldType::Real},
+                                                     {"to_m", FieldType::Real},
+                                                     {"marks", FieldType::Integer}}),
+                                           host::lineString, mCrs);
 }
 
 double ChosenMarksWriter::stepsOn(const Place &from, const GeodesicLeg &hop, const Walker &walker) const {
@@ -101,7 +106,7 @@ QgsGeometry ChosenMarksWriter::lineBetween(const Place &from, const Place &to) c
 
 void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks) {
   begin();
-  const QVariant walkerName = walker.name.empty() ? QVariant() : QVariant(QString::fromStdString(walker.name));
+  const QVariant walkerName = orNull(walker.name);
   double steps = 0, before_m = 0, gap_m = 0;
   Place from = leg.start, gapFrom = leg.start;
   QVariant fromName;
@@ -182,9 +187,8 @@ QVariantMap ChosenMarksWriter::finish(QgsProcessingFeedback *feedback) {
     results[gapsKey] = mGaps->finish(QStringLiteral(":/brushline/styles/gaps.qml"));
   feedback->pushInfo(tr("%1 mark(s) written.").arg(mMarkCount));
   if (mGapCount > 0)
-    feedback->pushWarning(tr("%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.")
-                              .arg(mGapCount)
-                              .arg(mSpacedCount));
+    feedback->pushWarning(
+        tr("%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.").arg(mGapCount).arg(mSpacedCount));
   return results;
 }
 
