@@ -22,7 +22,7 @@ struct Meeting {
 // A run of edges, told by the leg.
 using Run = std::vector<LegPoint>;
 
-// Where a run meets the line. \param open at its ends: the line goes on there, out of reach.
+// Where a run meets the line.
 std::vector<Meeting> meetings(const Run &run) {
   std::vector<Meeting> found;
   const auto side = [](const LegPoint &point) { return std::abs(point.across) <= onLine ? 0 : point.across > 0 ? 1 : -1; };
