@@ -3,11 +3,13 @@
 # Builds Brushline, works out the legs of the sample's routes with it and makes all that is handed out, by the model
 # event.model3. Needs no screen. The legs come to sample-project/result/legs.gpkg and, as tables, to the terminal; cards,
 # tables and GPX come to sample-project/result.
+#
+#   run.sh [BUILD]   BUILD is the folder to build in; build/ of this repository when none is given
 set -euo pipefail
 
 here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 root=$(dirname "$here")
-build=$root/build
+build=$(realpath -m "${1:-$root/build}")
 result=$here/result/legs.gpkg
 marks=$here/result/marks.gpkg
 

@@ -2,12 +2,17 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
 # Gets what building and testing need, builds with warnings as errors, runs all tests, then runs the core's tests
 # again under the address and undefined-behaviour sanitizers. Needs no screen. Ends with 0 only if all passed.
+#
+#   run.sh [--no-sanitizers]
 set -euo pipefail
 
 root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 build=$root/build/tests
 sanitized=$root/build/sanitized
 export LC_ALL=C.UTF-8
+
+sanitizers=yes
+[ "${1:-}" = --no-sanitizers ] && sanitizers=no
 
 say() { printf '== %s\n' "$*"; }
 
@@ -17,11 +22,13 @@ failed=()
 say "All tests"
 ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 || failed+=("the tests in $build")
 
-say "The core again, under the sanitizers"
-"$root/plugin/packaging/set-up.sh" --tests --build "$sanitized" \
-  -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Debug
-say "The core's tests under the sanitizers"
-ctest --test-dir "$sanitized" --output-on-failure --no-tests=error --parallel 2 || failed+=("the sanitized tests in $sanitized")
+if [ "$sanitizers" = yes ]; then
+  say "The core again, under the sanitizers"
+  "$root/plugin/packaging/set-up.sh" --tests --build "$sanitized" \
+    -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Debug
+  say "The core's tests under the sanitizers"
+  ctest --test-dir "$sanitized" --output-on-failure --no-tests=error --parallel 2 || failed+=("the sanitized tests in $sanitized")
+fi
 
 if [ ${#failed[@]} -gt 0 ]; then
   for each in "${failed[@]}"; do say "FAILED: $each"; done

@@ -1,0 +1,150 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: GPL-2.0-or-later
+# Builds Brushline, runs all tests and the sample on other hosts, each in a Debian of its own, and compares what they
+# work out with what this machine's host does: every number in every field, to 1e-9. Makes the host's package too, and
+# installs, upgrades and removes it in another Debian that has nothing of ours.
+#
+#   hosts.sh [--cache FOLDER] [--table FILE] [HOST ...]
+#
+#   HOST     debian12 (QGIS 3.22), debian13 (QGIS 3.40), debian13-backports (QGIS 3.44); the last two when none is
+#            given
+#   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
+#   --table  writes what came of it as a Markdown table
+#
+# Needs to be root (it makes Debians with debootstrap and works in them with chroot), and the network the first time.
+set -euo pipefail
+
+root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+cache=${XDG_CACHE_HOME:-$HOME/.cache}/brushline-hosts
+mirror=${BRUSHLINE_DEBIAN_MIRROR:-http://deb.debian.org/debian}
+table=''
+hosts=()
+while [ $# -gt 0 ]; do
+  case $1 in
+    --cache) cache=${2:?--cache needs a folder}; shift ;;
+    --table) table=${2:?--table needs a file}; shift ;;
+    -*) echo "There is no option $1." >&2; exit 2 ;;
+    *) hosts+=("$1") ;;
+  esac
+  shift
+done
+[ ${#hosts[@]} -gt 0 ] || hosts=(debian13 debian13-backports)
+
+say() { printf '== %s\n' "$*"; }
+fail() { printf 'FAILED: %s\n' "$*" >&2; exit 1; }
+[ "$(id -u)" = 0 ] || fail "hosts.sh has to be run as root, since it makes other Debians and works in them."
+if ! command -v debootstrap >/dev/null; then
+  apt-get update -q
+  DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends debootstrap
+fi
+mkdir -p "$cache"
+
+mounted=()
+unmount() { for each in "${mounted[@]}"; do umount "$each" || true; done; mounted=(); }
+trap unmount EXIT
+
+inside() { # inside DEBIAN COMMAND ...: with a plain environment, in the copy of the sources
+  chroot "$1" /usr/bin/env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root LC_ALL=C.UTF-8 \
+    DEBIAN_FRONTEND=noninteractive SOURCE_DATE_EPOCH=1781971200 /bin/bash -c 'cd /brushline && exec "$@"' inside "${@:2}"
+}
+
+make_debian() { # make_debian HOST FOLDER
+  local release=trixie
+  [ -e "$2/made" ] && return
+  [ "$1" = debian12 ] && release=bookworm
+  rm -rf "$2"
+  debootstrap --variant=minbase --include=ca-certificates "$release" "$2" "$mirror"
+  if [ "$1" = debian13-backports ]; then
+    echo "deb $mirror trixie-backports main" >"$2/etc/apt/sources.list.d/backports.list"
+    printf 'Package: *\nPin: release a=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports"
+  fi
+  # No documentation, and nothing that only people need: the Debians stay on the disk.
+  printf 'path-exclude=/usr/share/doc/*\npath-exclude=/usr/share/locale/*\n' >"$2/etc/dpkg/dpkg.cfg.d/lean"
+  touch "$2/made"
+}
+
+copy_sources() { # copy_sources FOLDER: as they are here, but for what git ignores; what was built there stays
+  mkdir -p "$1/brushline"
+  find "$1/brushline" -mindepth 1 -maxdepth 1 ! -name build -exec rm -rf {} +
+  git -C "$root" ls-files -z --cached --others --exclude-standard |
+    tar -C "$root" --null --ignore-failed-read -T - -c 2>/dev/null | tar -C "$1/brushline" -x
+}
+
+mount_in() { # mount_in DEBIAN: what programs in it expect
+  mountpoint -q "$1/proc" || { mount -t proc proc "$1/proc"; mounted=("$1/proc" "${mounted[@]}"); }
+  mountpoint -q "$1/dev" || { mount --bind /dev "$1/dev"; mounted=("$1/dev" "${mounted[@]}"); }
+}
+
+package() { # package HOST DEBIAN: makes the package in DEBIAN and tries it in a fresh one
+  local fresh=$cache/$1-fresh packages=/brushline/build/packages
+  rm -rf "$2$packages"
+  inside "$2" apt-get install -q -y --no-install-recommends lintian >/dev/null || return
+  inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages" >/dev/null || return
+  inside "$2" lintian --fail-on error "$packages"/*.deb || return
+  inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages/newer" \
+    -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || return
+  make_debian "$1" "$fresh.clean"
+  rm -rf "$fresh"
+  cp -a "$fresh.clean" "$fresh"
+  mkdir "$fresh/brushline"
+  cp -r "$2$packages" "$fresh/packages"
+  cp -r "$root/sample-project" "$fresh/brushline/"
+  cp "$root/tests/hosts/package.sh" "$fresh/brushline/"
+  mount_in "$fresh"
+  mount --bind "$2/var/cache/apt/archives" "$fresh/var/cache/apt/archives" # nothing is fetched twice
+  mounted=("$fresh/var/cache/apt/archives" "${mounted[@]}")
+  inside "$fresh" /brushline/package.sh "/$(cd "$fresh" && echo packages/*.deb)" \
+    "/$(cd "$fresh" && echo packages/newer/*.deb)" /brushline/sample-project
+}
+
+say "This machine's own host"
+here=$cache/numbers-here
+"$root/plugin/packaging/set-up.sh" --tests --build "$root/build/tests" -DBRUSHLINE_WERROR=ON >/dev/null
+"$root/tests/hosts/numbers.sh" "$root/build/tests/prefix" "$here"
+
+failed=()
+rows=()
+for host in "${hosts[@]}"; do
+  case $host in
+    debian12 | debian13 | debian13-backports) ;;
+    *) fail "there is no host $host; debian12, debian13 and debian13-backports are known." ;;
+  esac
+  debian=$cache/$host
+  say "$host: a Debian of its own in $debian"
+  make_debian "$host" "$debian"
+  copy_sources "$debian"
+  mount_in "$debian"
+  inside "$debian" apt-get update -q
+  tests=passed sample=ran
+  say "$host: the tests"
+  inside "$debian" tests/run.sh --no-sanitizers || { tests=FAILED; failed+=("the tests on $host"); }
+  say "$host: the sample"
+  inside "$debian" sample-project/run.sh build/tests || { sample=FAILED; failed+=("the sample on $host"); }
+  say "$host: its numbers"
+  numbers=FAILED
+  if inside "$debian" tests/hosts/numbers.sh build/tests/prefix /brushline/build/numbers &&
+    numbers=$(/usr/bin/python3 "$root/tests/hosts/compare.py" "$here" "$debian/brushline/build/numbers"); then
+    say "$host: $numbers"
+  else
+    failed+=("the numbers of $host: $numbers")
+    numbers=FAILED
+  fi
+  say "$host: its package"
+  package=$(package "$host" "$debian") || { failed+=("the package for $host: $package"); package=FAILED; }
+  version=$(inside "$debian" dpkg-query -W -f '${Version}' libqgis-dev)
+  rows+=("| $host | $version | $tests | $sample | $numbers | ${package##*$'\n'} |")
+  unmount
+done
+
+{
+  echo "| host | QGIS | all tests | the sample | against this machine's host | package |"
+  echo "|---|---|---|---|---|---|"
+  version=$(dpkg-query -W -f '${Version}' libqgis-dev)
+  echo "| this machine | $version | (tests/run.sh) | (sample-project/run.sh) | | |"
+  printf '%s\n' "${rows[@]}"
+} | tee ${table:+"$table"}
+if [ ${#failed[@]} -gt 0 ]; then
+  for each in "${failed[@]}"; do say "FAILED: $each"; done
+  exit 1
+fi
+say "All hosts passed"
