@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-2.0-or-later
-"""Draw the pictures of the sample: its legs, their marks, planned legs, magnetic north lines and a card.
+"""Draw the pictures of the sample: its legs, their marks, planned legs, the garden course, magnetic north lines and a card.
 
 Needs an installed Brushline (run.sh lays one into build/prefix) and PyQGIS 3.22
 or newer; no screen. The day is fixed, so that the same pictures come each time.
@@ -156,9 +156,31 @@ def planned(walker):
             line_layer("drawn", drawn.asPolyline(), "#0040c0", "dot")]
 
 
+def garden(walker):
+    """The garden course, plotted from its table, for one of its walkers."""
+    context = QgsProcessingContext()
+    context.setProject(QgsProject.instance())
+    parameters = {key: os.path.join(HERE, "garden_" + name) for key, name in (
+        ("INPUT", "legs.csv"), ("WALKERS", "walkers.csv"), ("STARTS", "start.geojson"))}
+    parameters.update(ROUTE_FIELD="route", ORDER_FIELD="order", BEARING_FIELD="bearing", PACES_FIELD="paces",
+                      WALKER_FIELD="counted", CLOSE=1, DATE=DAY, OUTPUT="memory:")
+    algorithm = QgsApplication.processingRegistry().algorithmById("brushline:plotlegs")
+    result, ok = algorithm.create().run(parameters, context, Feedback())
+    if not ok:
+        sys.exit("plotlegs did not run")
+    made = context.takeResultLayer(result["OUTPUT"])
+    others = [row.id() for row in made.getFeatures() if row["walker"] != walker]
+    made.dataProvider().deleteFeatures(others)
+    message, ok = made.loadNamedStyle(os.path.join(ROOT, "algorithms", "legs", "styles", "legs.qml"))
+    if not ok:
+        sys.exit("legs.qml: " + message)
+    QgsProject.instance().addMapLayer(made, False)
+    return [made]
+
+
 def scale_bar(painter, settings):
-    """100 m of map, or 500 m where those are short, in the lower right corner."""
-    metres = 100 if 100 / settings.mapUnitsPerPixel() > 60 else 500
+    """10, 100 or 500 m of map, the first that is not short, in the lower right corner."""
+    metres = next((each for each in (10, 100) if each / settings.mapUnitsPerPixel() > 60), 500)
     pixels = metres / settings.mapUnitsPerPixel()
     size = settings.outputSize()
     painter.setFont(QFont("Sans Serif", 9))
@@ -280,6 +302,8 @@ def main():
         box.combineExtentWith(each.extent())
     draw(os.path.join(given.out, "plan.png"), layers, QSize(1600, 900), 135,
          QgsRectangle(box.xMinimum() - 150, box.yMinimum() - 250, box.xMaximum() + 150, box.yMaximum() + 150))
+    layers = garden("Wenna (7)")
+    draw(os.path.join(given.out, "garden.png"), layers, QSize(1200, 900), 135, layers[0].extent().buffered(12))
     draw_card(os.path.join(given.out, "card.png"))
     QgsProject.instance().clear()
     loader.unload()

@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
 # Builds Brushline, works out the legs of the sample's routes with it and makes all that is handed out, by the model
 # event.model3. Needs no screen. The legs come to sample-project/result/legs.gpkg and, as tables, to the terminal; cards,
-# tables and GPX come to sample-project/result.
+# tables and GPX come to sample-project/result. Then plots the garden course from its written bearings and paces.
 #
 #   run.sh [BUILD]   BUILD is the folder to build in; build/ of this repository when none is given
 set -euo pipefail
@@ -53,6 +53,14 @@ sample() { printf '%s|layername=%s' "$here/sample.gpkg" "$1"; }
   "legs:Legs=$result" "legs:Marks=$marks" \
   "tables:Tables=$here/result/tables" "cards:Cards=$here/result/cards" "gpx:GPX=$here/result/routes.gpx"
 
+echo "== Plotting the garden course for $day"
+garden=$here/result/garden.gpkg
+rm -rf "$garden" "$garden"-* "$here/result/garden_closure.csv"
+"$qgis_process" run brushline:plotlegs -- \
+  INPUT="$here/garden_legs.csv" ROUTE_FIELD=route ORDER_FIELD=order BEARING_FIELD=bearing PACES_FIELD=paces \
+  WALKER_FIELD=counted WALKERS="$here/garden_walkers.csv" STARTS="$here/garden_start.geojson" \
+  CLOSE=1 DATE="$day" OUTPUT="$garden" CLOSURE="$here/result/garden_closure.csv"
+
 # The python3 found first may be one without GDAL.
 python=python3
 for each in /usr/bin/python3 python3; do
@@ -70,6 +78,8 @@ echo "== To hand out:"
 echo "   tables, for paper and phone:  $here/result/tables/index.html"
 echo "   cards, one PDF each:          $here/result/cards/cards.html"
 echo "   for GPS receivers:            $here/result/routes.gpx"
-for made in "$here/result/tables/index.html" "$here/result/cards/cards.html" "$here/result/routes.gpx"; do
+echo
+echo "== The garden course is in $garden; how it closes, in $here/result/garden_closure.csv"
+for made in "$garden" "$here/result/garden_closure.csv" "$here/result/tables/index.html" "$here/result/cards/cards.html" "$here/result/routes.gpx"; do
   [ -s "$made" ] || { echo "$made was not made." >&2; exit 1; }
 done

@@ -33,12 +33,8 @@ void PointSource::locate(PointInput &point) const {
   const auto *at = qgsgeometry_cast<const QgsPoint *>(point.feature.geometry().constGet());
   if (!at || at->isEmpty())
     return;
-  const auto place = mToPlaces(at->x(), at->y());
-  // Longitudes may run on past 180, but metres taken for degrees are no place.
-  if (!place || std::abs(place->longitude.degrees()) > 720)
-    return;
-  point.place = place;
-  if (at->is3D() && std::isfinite(at->z()))
+  point.place = mToPlaces(at->x(), at->y());
+  if (point.place && at->is3D() && std::isfinite(at->z()))
     point.height = Length::metres(at->z());
 }
 

@@ -29,6 +29,7 @@ constexpr auto anyGeometryLayers = Qgis::ProcessingSourceType::VectorAnyGeometry
 constexpr auto lineOutput = Qgis::ProcessingSourceType::VectorLine;
 constexpr auto pointOutput = Qgis::ProcessingSourceType::VectorPoint;
 constexpr auto polygonOutput = Qgis::ProcessingSourceType::VectorPolygon;
+constexpr auto tableOutput = Qgis::ProcessingSourceType::Vector;
 constexpr auto doubleNumber = Qgis::ProcessingNumberParameterType::Double;
 constexpr auto integerNumber = Qgis::ProcessingNumberParameterType::Integer;
 constexpr auto anyField = Qgis::ProcessingFieldParameterDataType::Any;
@@ -47,6 +48,7 @@ constexpr auto anyGeometryLayers = QgsProcessing::TypeVectorAnyGeometry;
 constexpr auto lineOutput = QgsProcessing::TypeVectorLine;
 constexpr auto pointOutput = QgsProcessing::TypeVectorPoint;
 constexpr auto polygonOutput = QgsProcessing::TypeVectorPolygon;
+constexpr auto tableOutput = QgsProcessing::TypeVector;
 constexpr auto doubleNumber = QgsProcessingParameterNumber::Double;
 constexpr auto integerNumber = QgsProcessingParameterNumber::Integer;
 constexpr auto anyField = QgsProcessingParameterField::Any;
@@ -120,6 +122,15 @@ inline QString wkt(const QgsCoordinateReferenceSystem &crs) {
   return crs.toWkt(Qgis::CrsWktVariant::Preferred);
 #else
   return crs.toWkt(QgsCoordinateReferenceSystem::WKT_PREFERRED);
+#endif
+}
+
+//! Writes a layer's style beside its file. \returns what went wrong, when ok is false.
+inline QString saveDefaultStyle(QgsMapLayer &layer, bool &ok) {
+#if _QGIS_VERSION_INT >= 32600
+  return layer.saveDefaultStyle(ok, QgsMapLayer::AllStyleCategories);
+#else
+  return layer.saveDefaultStyle(ok);
 #endif
 }
 

@@ -33,7 +33,7 @@ std::optional<Place> ToPlaces::operator()(double x, double y) const {
   } catch (const QgsCsException &) {
     return std::nullopt;
   }
-  if (!std::isfinite(x) || !std::isfinite(y) || std::abs(y) > 90)
+  if (!(std::abs(x) <= 720) || !(std::abs(y) <= 90))
     return std::nullopt;
   return Place{Angle::degrees(y), Angle::degrees(x)};
 }

@@ -21,7 +21,8 @@ public:
   ToPlaces() = default;
   ToPlaces(const QgsCoordinateReferenceSystem &from, const QgsCoordinateTransformContext &transforms)
       : mTransform(from, wgs84(), transforms) {}
-  //! None for what is no place on the Earth. Longitudes of any turn.
+  //! None for what is no place on the Earth. Longitudes may run on past 180 degrees, up to two turns; metres taken
+  //! for degrees are no place.
   std::optional<Place> operator()(double x, double y) const;
 
 private:

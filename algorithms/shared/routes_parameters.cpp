@@ -35,6 +35,27 @@ double orderOf(const QVariant &value, const QString &where) {
     throw QgsProcessingException(
         Text::tr("%1: %2 has no value. Number the points of each route in the order they are walked.")
             .arg(orderKey, where));
+  const auto order = routes_parameters::orderOf(value);
+  if (!order)
+    throw QgsProcessingException(
+        Text::tr("%1: %2 has “%3”, which is no number. Number the points of each route in the order they are walked.")
+            .arg(orderKey, where, value.toString()));
+  return *order;
+}
+} // namespace
+
+QgsLineString *RouteInput::line(size_t from, size_t to) const {
+  const auto pair = [&](const std::vector<double> &values) {
+    return values.empty() ? QVector<double>() : QVector<double>{values[from], values[to]};
+  };
+  return new QgsLineString(pair(x), pair(y), pair(z), pair(m));
+}
+
+namespace routes_parameters {
+
+std::optional<double> orderOf(const QVariant &value) {
+  if (value.isNull())
+    return std::nullopt;
   bool ok = false;
   double order = 0;
   if (value.type() == QVariant::Date || value.type() == QVariant::DateTime) {
@@ -48,21 +69,9 @@ double orderOf(const QVariant &value, const QString &where) {
     order = value.toString().trimmed().toDouble(&ok); // "10" after "9", in every locale
   }
   if (!ok || !std::isfinite(order))
-    throw QgsProcessingException(
-        Text::tr("%1: %2 has “%3”, which is no number. Number the points of each route in the order they are walked.")
-            .arg(orderKey, where, value.toString()));
+    return std::nullopt;
   return order;
 }
-} // namespace
-
-QgsLineString *RouteInput::line(size_t from, size_t to) const {
-  const auto pair = [&](const std::vector<double> &values) {
-    return values.empty() ? QVector<double>() : QVector<double>{values[from], values[to]};
-  };
-  return new QgsLineString(pair(x), pair(y), pair(z), pair(m));
-}
-
-namespace routes_parameters {
 
 Definitions definitions() {
   return {

@@ -13,6 +13,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -49,6 +50,13 @@ Definitions definitions();
 Definitions gridDefinitions();
 //! Throws for values that are of no use; reads no features.
 void check(const ParameterReader &reader);
+
+/**
+ * What orders points or rows: a number (also as text, with a point in every locale: 10 comes after 9), a day or a time.
+ *
+ * \returns none for anything else, nor for NULL.
+ */
+std::optional<double> orderOf(const QVariant &value);
 
 } // namespace routes_parameters
 

@@ -52,4 +52,12 @@ struct Walker {
  */
 std::optional<double> singleSteps(double count, PaceKind kind);
 
+/**
+ * The number a walker gives for single steps per 100 m: singleSteps() makes the same steps of it.
+ *
+ * \param steps single steps over 100 m, whatever is counted, within Walker::countLimits.
+ * \returns the same number; for one who counts double paces half of it up to 110, where it would be misread.
+ */
+double countGiven(double steps, PaceKind kind);
+
 } // namespace brushline

@@ -133,8 +133,15 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
 }
 } // namespace
 
-Definitions definitions() {
+QgsProcessingParameterDefinition *kindDefinition() {
   const QStringList kinds = {Text::tr("Single steps"), Text::tr("Double paces (every second step)")};
+  return helped(new QgsProcessingParameterEnum(kindKey, Text::tr("What the walker counts"), kinds, false, 0),
+                Text::tr("Every step, or every second one (each time the same foot comes down)."));
+}
+
+PaceKind readKind(const ParameterReader &reader) { return static_cast<PaceKind>(reader.choice(kindKey, 2)); }
+
+Definitions definitions() {
   const QStringList slopes = {Text::tr("None"), Text::tr("Slope table")};
   const QStringList times = {Text::tr("Off-trail speed function"), Text::tr("Hiking function, off the path"),
                              Text::tr("Distance and climb")};
@@ -143,8 +150,7 @@ Definitions definitions() {
              Text::tr("Single steps the walker takes over 100 m of level ground. Also for one who counts double paces, "
                       "unless the number is under 90: that can only be double paces already. (90 to 110 could be "
                       "either and is refused.)")),
-      helped(new QgsProcessingParameterEnum(kindKey, Text::tr("What the walker counts"), kinds, false, 0),
-             Text::tr("Every step, or every second one (each time the same foot comes down).")),
+      kindDefinition(),
       advanced(helped(numberDefinition(paceErrorKey, Text::tr("Error of the pace count (percent, 1 sigma)"),
                                        Walker::paceErrorLimits),
                       Text::tr("How far a paced distance strays, as a standard deviation in percent. 3 or less on level "
@@ -170,7 +176,7 @@ Definitions definitions() {
 std::vector<Walker> read(const ParameterReader &reader, Angle bearingError, QgsProcessingFeedback *feedback) {
   Walker usual;
   const double count = reader.number(countKey, Walker::countLimits);
-  usual.kind = static_cast<PaceKind>(reader.choice(kindKey, 2));
+  usual.kind = readKind(reader);
   usual.pace_error_percent = reader.number(paceErrorKey, Walker::paceErrorLimits);
   usual.slope_rule = static_cast<SlopeRule>(reader.choice(slopeKey, 2));
   usual.time_rule = static_cast<TimeRule>(reader.choice(timeKey, 3));

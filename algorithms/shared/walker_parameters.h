@@ -10,6 +10,10 @@ namespace brushline::walker_parameters {
 
 Definitions definitions();
 
+//! PACE_KIND alone, for what was counted.
+QgsProcessingParameterDefinition *kindDefinition();
+PaceKind readKind(const ParameterReader &reader);
+
 /**
  * The walkers of a run: one from the parameters, or one a row of the table WALKERS.
  *

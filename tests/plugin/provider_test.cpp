@@ -52,7 +52,7 @@ private slots:
   // The ids that the project has promised; scripts and models call them.
   void promisedAlgorithms_data() {
     QTest::addColumn<QString>("id");
-    for (const char *name : {"annotatelegs", "fieldatpoints", "legtables", "northlines"})
+    for (const char *name : {"annotatelegs", "fieldatpoints", "legtables", "northlines", "plotlegs"})
       QTest::newRow(name) << QStringLiteral("brushline:%1").arg(QLatin1String(name));
   }
   void promisedAlgorithms() {

@@ -12,6 +12,7 @@ private slots:
   void singleStepsOfSinglePaces();
   void singleStepsOfDoublePaces_data();
   void singleStepsOfDoublePaces();
+  void givenIsReadBack();
 };
 
 void WalkerTest::usualWithinLimits() {
@@ -52,6 +53,19 @@ void WalkerTest::singleStepsOfDoublePaces() {
   QCOMPARE(result.has_value(), steps > 0);
   if (result)
     QVERIFY(*result == steps);
+}
+
+// The same bits: halving and doubling lose none. 40 double paces' steps: fewer have no count within the limits.
+void WalkerTest::givenIsReadBack() {
+  for (double steps = 40; steps <= 1000; steps += 0.7)
+    for (const PaceKind kind : {PaceKind::Single, PaceKind::Double}) {
+      const double given = countGiven(steps, kind);
+      QVERIFY(Walker::countLimits.contains(given));
+      const auto read = singleSteps(given, kind);
+      QVERIFY2(read && *read == steps, qPrintable(QString::number(steps)));
+    }
+  QVERIFY(countGiven(130, PaceKind::Double) == 130 && countGiven(100, PaceKind::Double) == 50);
+  QVERIFY(countGiven(110, PaceKind::Double) == 55 && countGiven(100, PaceKind::Single) == 100);
 }
 
 QTEST_APPLESS_MAIN(WalkerTest)

@@ -74,7 +74,8 @@ private slots:
   }
 
   void coreKnowsNoHost() {
-    const QRegularExpression host(QStringLiteral("#include (<(Q|qgs|qgis)|\"\\w+/\\w+_(host|parameters|algorithm)\\.h)"));
+    const QRegularExpression host(
+        QStringLiteral("#include (<(Q|qgs|qgis)|\"\\w+/\\w+_(host|parameters|algorithm)\\.h)"));
     for (const QString &path : algorithmSources())
       if (!isHostFile(path))
         QVERIFY2(!textOf(path).contains(host), qPrintable(path));
@@ -131,7 +132,11 @@ private slots:
         if (path.contains(QLatin1String("/help/")) || path.contains(QLatin1String("/result/")))
           continue; // shown to people as it stands; made by a run
         ++count;
-        QVERIFY2(textOf(path).left(400).contains(QLatin1String("SPDX-License-Identifier: GPL-2.0-or-later")),
+        // A table that other programs read has no room for a comment; the licence stands beside it.
+        const QString beside = path + QStringLiteral(".license");
+        QVERIFY2(textOf(QFile::exists(beside) ? beside : path)
+                     .left(400)
+                     .contains(QLatin1String("SPDX-License-Identifier: GPL-2.0-or-later")),
                  qPrintable(path));
       }
     QVERIFY(count > 40);

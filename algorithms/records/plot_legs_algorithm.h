@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "legs/annotate_legs.h"
+#include "magnetics/date_and_field_parameters.h"
+#include "shared/base_algorithm.h"
+
+namespace brushline {
+
+//! The wrapper of plotLegs(): a table of bearings and paces in, annotated legs and their closure out.
+class PlotLegsAlgorithm final : public BaseAlgorithm {
+  Q_DECLARE_TR_FUNCTIONS(brushline::PlotLegsAlgorithm)
+
+public:
+  QString name() const override;
+  QString displayName() const override;
+  QString group() const override;
+  QString groupId() const override;
+  QStringList tags() const override;
+  QString shortDescription() const override;
+  QgsProcessingAlgorithm *createInstance() const override;
+  void initAlgorithm(const QVariantMap &configuration) override;
+
+protected:
+  void check(const ParameterReader &reader) const override;
+  void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+  QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
+
+private:
+  void skip(const QString &message, QgsProcessingFeedback *feedback);
+
+  AnnotateSettings mSettings; // points into the member below
+  DateAndField mDateAndField;
+  int mSkipped = 0;
+  QString mFirstReason;
+};
+
+} // namespace brushline
