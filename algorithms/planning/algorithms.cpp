@@ -5,13 +5,14 @@
 #include "planning/check_hazards_algorithm.h"
 #include "planning/detour_legs_algorithm.h"
 #include "planning/features_met_algorithm.h"
+#include "planning/practice_course_algorithm.h"
 #include "planning/through_cover_algorithm.h"
 
 namespace brushline::planning {
 
 QList<QgsProcessingAlgorithm *> algorithms() {
   return {new ThroughCoverAlgorithm(), new AimOffAlgorithm(), new DetourLegsAlgorithm(), new FeaturesMetAlgorithm(),
-          new CheckHazardsAlgorithm()};
+          new CheckHazardsAlgorithm(), new PracticeCourseAlgorithm()};
 }
 
 } // namespace brushline::planning

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// Against annotated legs, and by hand.
+#include "planning/course_legs.h"
+#include "planning/course_scene.h"
+
+#include <QtTest>
+
+#include <cmath>
+
+using namespace brushline;
+using namespace brushline::test;
+
+class CourseLegsTest : public QObject {
+  Q_OBJECT
+private slots:
+  // One hop of 30 m: the sighting's 3 degrees and a graduation of 2 degrees (2 / sqrt 12), 5 percent of the count; the
+  // radius that holds 95 percent is sqrt(-2 ln 0.05) times the longer axis. Formulas as in drift.h; pace 0.78 m/s
+  // level.
+  void openGroundByHand() {
+    const CourseScene scene;
+    const CourseGround ground({scene.square(-100, -100, 100, 100)}, {}, Length(), Progress());
+    PlainLegs plain(ground);
+    const Place a = scene.at(0, 0), b = scene.at(30, 0);
+    const CourseLeg leg = plain.legs.between(a, b, ground.toGround(a), ground.toGround(b), {15, 31}, Progress());
+    QVERIFY(leg.bar == LegBar::None);
+    VERIFY_NEAR(leg.length_m, 30, 0.0011, "length");
+    const double degree = Angle::pi / 180, across = 30 * degree * std::sqrt(9 + 4.0 / 12), along = 1.5;
+    const double seconds = 30 / (0.11 + 0.67 * std::exp(-4.0 / 1800));
+    for (const LegEffort &effort : {leg.out, leg.back}) {
+      VERIFY_NEAR(effort.across_m, across, 0.0006, "across");
+      VERIFY_NEAR(effort.reach_m, std::max(across, along) * std::sqrt(-2 * std::log(0.05)), 0.0006, "reach");
+      VERIFY_NEAR(effort.seconds, seconds, 0.001, "seconds");
+      VERIFY_NEAR(effort.bare_seconds, effort.seconds, 0, "bare");
+      VERIFY_NEAR(effort.climb_m, 0, 0, "climb");
+    }
+    const double farthest = plain.legs.farthestReach(30, Progress());
+    QVERIFY(farthest >= leg.out.reach_m && farthest < leg.out.reach_m * 1.002);
+  }
+
+  void bars() {
+    const CourseScene scene;
+    const CourseGround ground({scene.square(0, 0, 200, 100)}, {scene.square(90, 0, 110, 50)}, Length(), Progress());
+    PlainLegs plain(ground);
+    const auto bar = [&](double x0, double y0, double x1, double y1) {
+      const Place a = scene.at(x0, y0), b = scene.at(x1, y1);
+      return plain.legs.between(a, b, ground.toGround(a), ground.toGround(b), {20, 150}, Progress()).bar;
+    };
+    QVERIFY(bar(10, 10, 10, 29.9) == LegBar::Length && bar(10, 10, 10, 30.1) == LegBar::None);
+    QVERIFY(bar(10, 60, 160.1, 60) == LegBar::Length && bar(10, 60, 159.9, 60) == LegBar::None);
+    QVERIFY(bar(10, 10, 10, 101) == LegBar::LeavesArea);
+    QVERIFY(bar(80, 20, 120, 20) == LegBar::Avoided);
+  }
+
+  // Cover: a class slows by its factor, water is not walked, unknown ground neither; numbers as annotated legs have
+  // them.
+  void cover() {
+    const CourseScene scene;
+    const CourseGround ground({scene.square(0, 0, 300, 300)}, {}, Length(), Progress());
+    const CoverTable &table = builtInCover(CoverLegend::Own);
+    const int thicket = table.find("thicket"), water = table.find("water");
+    QVERIFY(thicket >= 0 && water >= 0 && !table.at(water).speed_factor);
+    const auto patch = [&](double w, double s, double e, double n, int cover) {
+      CoverPatch made{{{}}, cover};
+      for (const auto &[x, y] : Outline{{w, s}, {e, s}, {e, n}, {w, n}}) {
+        const Place place = scene.at(x, y);
+        made.rings[0].push_back({place.longitude.degrees(), place.latitude.degrees()});
+      }
+      return made;
+    };
+    const auto map = std::make_shared<CoverMap>(
+        std::vector<CoverPatch>{patch(-1, -1, 100, 301, thicket), patch(100, -1, 200, 301, water)});
+    const auto source = [&] {
+      std::vector<double> extinctions;
+      for (const CoverClass &each : table.classes())
+        extinctions.push_back(std::log(2.0) / each.sight.metres());
+      auto made = std::make_unique<CoverSource>(extinctions);
+      made->setPatches(map, [](std::vector<double> &, std::vector<double> &) {});
+      return made;
+    };
+    FieldSetting field(coefficientModel(worldMagneticModel2025(), DecimalYear(2026)), Declination{Angle()});
+    CourseLegs::Tools tools;
+    tools.ground = &ground;
+    tools.legs.field = &field;
+    Walker quick, slow;
+    slow.speed_factor = 0.5;
+    slow.bearing_error = Angle::degrees(6);
+    tools.legs.walkers = {quick, slow};
+    tools.legs.cover_table = &table;
+    tools.cover = source();
+    tools.spot_cover = source();
+    tools.cover_classes = true;
+    AnnotateSettings same = tools.legs;
+    CourseLegs legs(std::move(tools));
+    const auto between = [&](double x0, double y0, double x1, double y1) {
+      const Place a = scene.at(x0, y0), b = scene.at(x1, y1);
+      return legs.between(a, b, ground.toGround(a), ground.toGround(b), {20, 250}, Progress());
+    };
+    const CourseLeg open = between(10, 10, 40, 200);
+    QVERIFY(open.bar == LegBar::None);
+    VERIFY_NEAR(open.out.seconds / open.out.bare_seconds, 1 / *table.at(thicket).speed_factor, 1e-4, "slowed");
+    QVERIFY(between(90, 10, 110, 40).bar == LegBar::NotWalked);
+    QVERIFY(between(220, 10, 220, 40).bar == LegBar::NoCover);
+    QVERIFY(legs.closedAt(scene.at(150, 10)) && legs.closedAt(scene.at(250, 10)) && !legs.closedAt(scene.at(50, 10)));
+
+    LegAnnotator annotator(same, nullptr, source());
+    const Place a = scene.at(10, 10), b = scene.at(40, 200);
+    const auto annotated = annotator.annotate({"EPSG:32621", {{{a, {0, 0}, 0}, {b, {0, 0}, 1}}}}, Progress());
+    VERIFY_NEAR(open.out.across_m, annotated[0].by_walker[1].drift.across.metres(), 0.0006, "across");
+    VERIFY_NEAR(open.out.seconds, annotated[0].by_walker[1].time->seconds(), 0.0006, "seconds");
+    QVERIFY(open.out.reach_m <= legs.farthestReach(open.length_m, Progress()));
+  }
+};
+
+QTEST_GUILESS_MAIN(CourseLegsTest)
+#include "course_legs_test.moc"
