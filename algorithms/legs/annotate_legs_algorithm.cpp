@@ -3,6 +3,7 @@
 
 #include "legs/leg_writer_host.h"
 #include "shared/compass_parameters.h"
+#include "shared/kept_styles_host.h"
 #include "shared/named_places_parameters.h"
 #include "shared/ordered_work.h"
 #include "shared/routes_parameters.h"
@@ -66,6 +67,7 @@ void AnnotateLegsAlgorithm::initAlgorithm(const QVariantMap &) {
       new QgsProcessingParameterBoolean(namedFoundKey, tr("Named points are found with certainty"), true),
       tr("Drift starts anew at every named point. Off: errors add up along the whole route.")))});
   addParameters(LegAdvice::definitions());
+  addParameters(KeptStyles::definitions());
   addParameters(LegWriter::definitions());
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("ROUTE_COUNT"), tr("Routes with legs")));
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("LEG_COUNT"), tr("Legs written, one for each walker")));

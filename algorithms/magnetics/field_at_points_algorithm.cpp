@@ -65,6 +65,7 @@ void FieldAtPointsAlgorithm::initAlgorithm(const QVariantMap &) {
       {tr("Grid of the map (for the convergence)"),
        tr("The projected system whose grid lines are printed on the map. Empty: the points' own when it is projected, "
           "else each point's UTM zone.")}));
+  addParameters(KeptStyles::definitions());
   addParameter(new QgsProcessingParameterFeatureSink(outputKey, tr("Magnetic field at points"), host::pointOutput));
 }
 

@@ -50,6 +50,7 @@ void NorthLinesAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(north_lines_parameters::definitions());
   addParameters(date_and_field_parameters::definitions());
   addParameters(north_lines_parameters::gridDefinitions());
+  addParameters(KeptStyles::definitions());
   addParameter(new QgsProcessingParameterFeatureSink(outputKey, tr("Magnetic north lines"), host::lineOutput));
 }
 

@@ -3,6 +3,7 @@
 
 #include "planning/aim_off_writer_host.h"
 #include "shared/compass_parameters.h"
+#include "shared/kept_styles_host.h"
 #include "shared/ordered_work.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
@@ -55,6 +56,7 @@ void AimOffAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
+  addParameters(KeptStyles::definitions());
   addParameters(AimOffWriter::definitions());
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("START_COUNT"), tr("Starts with legs")));
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("LEG_COUNT"), tr("Legs written, one for each walker")));

@@ -40,6 +40,7 @@ void CheckHazardsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(terrain_parameters::definitions());
   addParameters(date_and_field_parameters::definitions());
   addParameters(routes_parameters::gridDefinitions());
+  addParameters(KeptStyles::definitions());
   addParameters({new QgsProcessingParameterFeatureSink(outputKey, tr("Stretches to take care on"), host::lineOutput)});
   addOutput(new QgsProcessingOutputNumber(countKey, tr("Hazards found")));
 }

@@ -3,6 +3,7 @@
 
 #include "planning/detour_writer_host.h"
 #include "shared/compass_parameters.h"
+#include "shared/kept_styles_host.h"
 #include "shared/named_places_parameters.h"
 #include "shared/routes_parameters.h"
 #include "shared/walker_parameters.h"
@@ -31,6 +32,7 @@ void DetourLegsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(routes_parameters::gridDefinitions());
   addParameters(compass_parameters::definitions());
   addParameters(walker_parameters::definitions());
+  addParameters(KeptStyles::definitions());
   addParameters(DetourWriter::definitions());
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("DETOUR_COUNT"), tr("Detours")));
   addOutput(new QgsProcessingOutputNumber(QStringLiteral("NOT_PASSED"), tr("Obstacles in the way, not gone round")));

@@ -63,6 +63,7 @@ void FeaturesMetAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
+  addParameters(KeptStyles::definitions());
   addParameters({new QgsProcessingParameterFeatureSink(outputKey, tr("Features met"), host::pointOutput)});
   addOutput(new QgsProcessingOutputNumber(countKey, tr("Features met")));
 }

@@ -4,6 +4,7 @@
 #include "planning/planned_routes_host.h"
 #include "planning/route_finder_host.h"
 #include "shared/geodesic.h"
+#include "shared/kept_styles_host.h"
 #include "shared/named_places_parameters.h"
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
@@ -65,6 +66,7 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
        advanced(helped(numberDefinition(marginKey, tr("Land looked at round the pairs (m)"), marginLimits),
                        tr("How far round starts and ends ways are looked for, in metres. 0: half the longest "
                           "pair's distance, at least 300 m.")))});
+  addParameters(KeptStyles::definitions());
   addParameters(PlannedRoutes::outputs());
   addOutput(PlannedRoutes::minutesOutput());
 }

@@ -2,6 +2,7 @@
 #include "shared/base_algorithm.h"
 
 #include "shared/input_files_host.h"
+#include "shared/kept_styles_host.h"
 
 #include <QFile>
 #include <QIcon>
@@ -98,11 +99,21 @@ bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessin
 QVariantMap BaseAlgorithm::processAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
                                             QgsProcessingFeedback *feedback) {
   try {
-    return withHostExceptions([&] { return run(ParameterReader(*this, parameters, context), feedback); });
+    return withHostExceptions([&] {
+      const ParameterReader reader(*this, parameters, context);
+      mStyles = reader.styles();
+      return run(reader, feedback);
+    });
   } catch (const Cancelled &) {
     feedback->pushInfo(Text::tr("Cancelled: nothing was kept of the outputs."));
     return {};
   }
+}
+
+QVariantMap BaseAlgorithm::postProcessAlgorithm(QgsProcessingContext &context, QgsProcessingFeedback *feedback) {
+  if (mStyles)
+    mStyles->keep(context, feedback);
+  return {};
 }
 
 } // namespace brushline

@@ -47,6 +47,10 @@ protected:
                         QgsProcessingFeedback *feedback) final;
   QVariantMap processAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
                                QgsProcessingFeedback *feedback) final;
+  QVariantMap postProcessAlgorithm(QgsProcessingContext &context, QgsProcessingFeedback *feedback) final;
+
+private:
+  std::shared_ptr<KeptStyles> mStyles; // of what was written
 };
 
 } // namespace brushline

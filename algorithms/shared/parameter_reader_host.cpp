@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/parameter_reader_host.h"
 
+#include "shared/kept_styles_host.h"
+
 #include <qgsexception.h>
 #include <qgsrasterlayer.h>
 
@@ -25,7 +27,7 @@ QString plain(double value) { return QString::number(value, 'g', 10); }
 
 ParameterReader::ParameterReader(const QgsProcessingAlgorithm &algorithm, const QVariantMap &parameters,
                                  QgsProcessingContext &context)
-    : mAlgorithm(algorithm), mParameters(parameters), mContext(context) {}
+    : mAlgorithm(algorithm), mParameters(parameters), mContext(context), mStyles(std::make_shared<KeptStyles>()) {}
 
 const QgsProcessingParameterDefinition *ParameterReader::definition(const QString &key) const {
   const QgsProcessingParameterDefinition *definition = mAlgorithm.parameterDefinition(key);

@@ -17,6 +17,8 @@ class QgsRasterLayer;
 
 namespace brushline {
 
+class KeptStyles;
+
 using Definitions = QList<QgsProcessingParameterDefinition *>;
 
 //! Marks a definition as seldom needed.
@@ -63,11 +65,14 @@ public:
   QgsProcessingParameterDefinitions definitions() const { return mAlgorithm.parameterDefinitions(); }
   const QVariantMap &parameters() const { return mParameters; }
   QgsProcessingContext &context() const { return mContext; }
+  //! The looks of what is written in this run; shared by copies of this reader.
+  const std::shared_ptr<KeptStyles> &styles() const { return mStyles; }
 
 private:
   const QgsProcessingAlgorithm &mAlgorithm;
   const QVariantMap &mParameters;
   QgsProcessingContext &mContext;
+  std::shared_ptr<KeptStyles> mStyles;
 };
 
 //! A number as people write it in messages.

@@ -19,6 +19,7 @@ QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType
 
 QVariant orNull(double value) { return std::isfinite(value) ? QVariant(value) : QVariant(); }
 QVariant orNull(const std::optional<double> &value) { return value ? orNull(*value) : QVariant(); }
+QVariant orNull(const QString &text) { return text.isEmpty() ? QVariant() : QVariant(text); }
 QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QVariant(QString::fromStdString(text)); }
 
 namespace {
@@ -63,7 +64,7 @@ void removeFiles(const QString &destination) {
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
-    : mContext(reader.context()), mKey(key) {
+    : mContext(reader.context()), mKey(key), mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr) {
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
@@ -101,8 +102,10 @@ QString VectorOutput::finish(const QString &styleResource) {
     fail(mSink->lastError());
   mSink.reset();
   mFinished = true;
-  if (mContext.willLoadLayerOnCompletion(mDestination))
+  if (!styleResource.isEmpty() && mContext.willLoadLayerOnCompletion(mDestination))
     mContext.layerToLoadOnCompletionDetails(mDestination).setPostProcessor(new StylePostProcessor(styleResource));
+  if (mStyles && !styleResource.isEmpty())
+    mStyles->add(mDestination, styleResource);
   return mDestination;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "shared/kept_styles_host.h"
 #include "shared/parameter_reader_host.h"
 
 #include <qgscoordinatereferencesystem.h>
@@ -21,6 +22,7 @@ QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType
 QVariant orNull(double value);
 QVariant orNull(const std::optional<double> &value);
 QVariant orNull(const std::string &text);
+QVariant orNull(const QString &text);
 
 /**
  * An output layer that appears whole or not at all: unless finish() is reached, the file that was begun is removed.
@@ -44,7 +46,7 @@ public:
   /**
    * Ends the writing; the layer stays.
    *
-   * \param styleResource path of a style inside the library, applied when the host shows the layer.
+   * \param styleResource path of a style inside the library, applied when the host shows the layer; empty: none.
    * \returns the value for the algorithm's results.
    */
   QString finish(const QString &styleResource);
@@ -56,6 +58,7 @@ private:
   QString mKey;
   QString mDestination;
   std::unique_ptr<QgsFeatureSink> mSink;
+  std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
   bool mFinished = false;
 };
 

@@ -3,6 +3,7 @@
 
 #include "shared/compass_parameters.h"
 #include "shared/grid_north.h"
+#include "shared/kept_styles_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
@@ -35,6 +36,7 @@ void ChooseMarksAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
+  addParameters(KeptStyles::definitions());
   addParameters(ChosenMarksWriter::definitions());
 }
 

@@ -147,6 +147,7 @@ void AnnotateLegsAlgorithmTest::parameters_data() {
   row("SPACING_MAX", "number", 400.0, false);
   row("NAMED_FOUND", "boolean", true, false);
   row("HAZARDS_FOUND", "source", none, true);
+  row("KEEP_STYLE", "boolean", true, false);
   row("OUTPUT", "sink", none, false);
   row("MARKS", "sink", none, true);
   row("DRIFT", "sink", none, true);
@@ -170,7 +171,7 @@ void AnnotateLegsAlgorithmTest::parameters() {
 }
 
 // Whoever adds a parameter adds it to the table above.
-void AnnotateLegsAlgorithmTest::noOtherParameters() { QCOMPARE(algorithm()->parameterDefinitions().size(), 40); }
+void AnnotateLegsAlgorithmTest::noOtherParameters() { QCOMPARE(algorithm()->parameterDefinitions().size(), 41); }
 
 void AnnotateLegsAlgorithmTest::choices_data() {
   QTest::addColumn<QStringList>("options"); // a word of each

@@ -61,7 +61,7 @@ private slots:
     QStringList keys;
     for (const auto *definition : algorithm->parameterDefinitions())
       keys << definition->name();
-    QCOMPARE(keys, QStringList({"INPUT", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "OUTPUT"}));
+    QCOMPARE(keys, QStringList({"INPUT", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "KEEP_STYLE", "OUTPUT"}));
   }
 
   // The published test values of the model, by way of a layer of points with heights. Of the rows those whose moment is

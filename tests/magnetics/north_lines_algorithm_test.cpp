@@ -68,7 +68,7 @@ private slots:
     QStringList keys;
     for (const auto *definition : algorithm->parameterDefinitions())
       keys << definition->name();
-    QCOMPARE(keys, QStringList({"EXTENT", "SPACING", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "OUTPUT"}));
+    QCOMPARE(keys, QStringList({"EXTENT", "SPACING", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "KEEP_STYLE", "OUTPUT"}));
     QCOMPARE(algorithm->parameterDefinition("SPACING")->defaultValue().toDouble(), 500.0);
   }
 
