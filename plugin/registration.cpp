@@ -1,16 +1,43 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "registration.h"
 
+#include "expressions.h"
 #include "provider.h"
 
+#include <QLocale>
 #include <QPointer>
+#include <QTranslator>
 #include <qgsapplication.h>
 #include <qgsprocessingregistry.h>
+#include <qgsproject.h>
 
 namespace {
 int registrations = 0;
 // The registry owns the provider and deletes it when it closes or refuses it.
 QPointer<brushline::Provider> provider;
+
+// The host loads the words of its own language for itself and for Python plugins, not for us.
+QPointer<QTranslator> translator;
+
+void installTranslator() {
+  if (translator)
+    return;
+  translator = new QTranslator(QCoreApplication::instance());
+  if (translator->load(QLocale(QgsApplication::locale()), QStringLiteral("brushline"), QStringLiteral("_"),
+                       QStringLiteral(":/brushline/translations")))
+    QCoreApplication::installTranslator(translator);
+}
+
+// Goes when the host begins to end. From then on its expressions must not be touched: their list is no more.
+QPointer<QgsProject> project;
+bool projectKnown = false;
+
+bool expressionsLive() {
+  if (!projectKnown)
+    project = QgsProject::instance();
+  projectKnown = true;
+  return project;
+}
 
 QgsProcessingRegistry *registry() {
   return QgsApplication::instance() ? QgsApplication::processingRegistry() : nullptr;
@@ -21,13 +48,15 @@ int brushline_register() {
   QgsProcessingRegistry *const host = registry();
   if (!host)
     return 1;
+  installTranslator();
   if (!host->providerById(QStringLiteral("brushline"))) {
     auto *const made = new brushline::Provider();
     if (!host->addProvider(made)) // deletes it
       return 2;
     provider = made;
   }
-  ++registrations;
+  if (registrations++ == 0 && expressionsLive())
+    brushline::registerExpressions();
   return 0;
 }
 
@@ -35,7 +64,11 @@ void brushline_unregister() {
   if (registrations == 0 || --registrations > 0)
     return;
   QgsProcessingRegistry *const host = registry();
-  if (host && provider && !QCoreApplication::closingDown())
+  if (!host || QCoreApplication::closingDown())
+    return;
+  if (expressionsLive())
+    brushline::unregisterExpressions();
+  if (provider)
     host->removeProvider(provider);
 }
 

@@ -7,15 +7,15 @@
 extern "C" {
 
 /**
- * Registers the provider once, however often it is called and by whomever; each call but a failed one is to be
- * answered by one brushline_unregister(). Main thread.
+ * Registers the provider and the functions for expressions once, however often it is called and by whomever; each call
+ * but a failed one is to be answered by one brushline_unregister(). Main thread, at the start of a session.
  *
  * \returns 0: the provider is there; 1: there is no application yet (call after the host has been initialized);
  * 2: the host refused the provider.
  */
 Q_DECL_EXPORT int brushline_register();
 
-//! Takes back one registration; with the last one the provider goes. Harmless when the application is gone.
+//! Takes back one registration; with the last one provider and functions go. Harmless when the application is gone.
 Q_DECL_EXPORT void brushline_unregister();
 
 //! The number of this face; the loader was written for 1.

@@ -29,10 +29,10 @@ say() { printf '== %s\n' "$*"; }
 packages=(g++ cmake make ninja-build
   libqgis-dev qgis qgis-providers python3-qgis python3-gdal
   libgeographiclib-dev libproj-dev libgdal-dev libboost-dev
-  qtbase5-dev libqt5svg5-dev qtpositioning5-dev
+  qtbase5-dev libqt5svg5-dev qtpositioning5-dev qttools5-dev qttools5-dev-tools
   fonts-dejavu-core) # a font for the cards; without a desktop there may be none
 if [ "$tests" = yes ]; then
-  packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage)
+  packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage python3-scipy)
 fi
 
 if command -v dpkg-query >/dev/null && command -v apt-get >/dev/null; then

@@ -7,7 +7,7 @@ import ctypes
 import os
 import sys
 
-from qgis.core import Qgis, QgsApplication, QgsProcessingContext, QgsProcessingFeedback
+from qgis.core import Qgis, QgsApplication, QgsExpression, QgsProcessingContext, QgsProcessingFeedback
 
 step, prefix, broken, sample = sys.argv[1:5]
 
@@ -33,6 +33,11 @@ def application():
 
 def providers():
     return sum(each.id() == "brushline" for each in QgsApplication.processingRegistry().providers())
+
+
+def functions():
+    names = ("brushline_declination", "brushline_dial", "brushline_compass_point", "brushline_paces")
+    return sum(QgsExpression.isFunctionName(name) for name in names)
 
 
 def expect(value, wanted, what):
@@ -70,18 +75,19 @@ def counted():
     app = application()
     lib = library()
     expect([lib.brushline_register(), lib.brushline_register()], [0, 0], "register twice")
-    expect(providers(), 1, "providers")
+    expect([providers(), functions()], [1, 4], "provider and functions")
     lib.brushline_unregister()
-    expect(providers(), 1, "providers after the first unregistering")
+    expect([providers(), functions()], [1, 4], "after the first unregistering")
     run()
     lib.brushline_unregister()
-    expect(providers(), 0, "providers after the second")
+    expect([providers(), functions()], [0, 0], "after the second")
     lib.brushline_unregister()      # one too many
     expect(lib.brushline_register(), 0, "register again")
     expect(providers(), 1, "providers after registering again")
     run()
+    expect(QgsExpression("brushline_paces(250, 120)").evaluate(), 300, "an expression")
     lib.brushline_unregister()
-    expect(providers(), 0, "providers at the end")
+    expect([providers(), functions()], [0, 0], "at the end")
     app.exitQgis()
 
 
@@ -124,9 +130,10 @@ def loader_and_library():
     lib.brushline_unregister()
     expect(providers(), 1, "providers without the library")
     run()
+    expect(functions(), 4, "functions without the library")
     bridge.unload()
     bridge.unload()
-    expect(providers(), 0, "providers at the end")
+    expect([providers(), functions()], [0, 0], "at the end")
     app.exitQgis()
 
 

@@ -42,6 +42,31 @@ process --json run brushline:annotatelegs -- INPUT="$sample/sample.gpkg|layernam
   OUTPUT="$temporary/json.gpkg" || fail "JSON run: $(cat "$temporary/out")"
 expect 1 '"LEG_COUNT": 17'
 
+echo "-- qgis_process: functions in expressions, the same numbers as the algorithms"
+python=$(find_python)
+all_true() { # all_true LAYER EXPRESSION: it is true for each of its features
+  process run native:fieldcalculator -- INPUT="$1" FIELD_NAME=same FIELD_TYPE=1 FORMULA="$2" \
+    OUTPUT="$temporary/calculated.gpkg" || fail "field calculator: $(cat "$temporary/out")"
+  "$python" - "$temporary/calculated.gpkg" <<'EOF' || fail "$2 is not true everywhere"
+import sqlite3
+import sys
+same = [row[0] for row in sqlite3.connect(sys.argv[1]).execute("select same from calculated")]
+sys.exit(not same or set(same) != {1})
+EOF
+}
+all_true "$temporary/legs.gpkg" 'brushline_dial("true_brg", $geometry, "date") = "dial"'
+all_true "$temporary/legs.gpkg" 'brushline_compass_point("dial") = "compass_pt" and brushline_paces("dist_m", 130) = "paces"'
+process run brushline:fieldatpoints -- INPUT="$sample/sample.gpkg|layername=points" DATE=2026-06-20 \
+  OUTPUT="$temporary/field.gpkg" || fail "field at points: $(cat "$temporary/out")"
+all_true "$temporary/field.gpkg" "brushline_declination(\$geometry, date:='2026-06-20') = \"decl\""
+all_true "$temporary/field.gpkg" "brushline_declination(\$x, \$y, 'EPSG:32621', '2026-06-20') = \"decl\""
+if process run native:fieldcalculator -- INPUT="$temporary/field.gpkg" FIELD_NAME=same FIELD_TYPE=0 \
+  FORMULA="brushline_declination(\$geometry, date:='1999-01-01')" OUTPUT="$temporary/bad.gpkg"; then
+  fail "a day that no model reaches was taken."
+fi
+grep -q 'give a date within them' "$temporary/out" || fail "not told what to do: $(cat "$temporary/out")"
+rm -f "$temporary/bad.gpkg"
+
 echo "-- qgis_process: a bad value is refused, with a code that scripts can see"
 if process run brushline:annotatelegs -- INPUT="$sample/sample.gpkg|layername=routes" DIAL_STEP=-1 \
   OUTPUT="$temporary/bad.gpkg"; then
@@ -63,7 +88,6 @@ expect 1 'Brushline cannot be loaded in QGIS'
 expect 0 'Traceback'
 expect 1 'native:centroids' # the host's own go on working
 
-python=$(find_python)
 for step in early counted after_exit destroyed loader_and_library broken; do
   echo "-- PyQGIS: $step"
   timeout 60 "$python" "$tests/loader_check.py" "$step" "$prefix" "$broken" "$sample" >"$temporary/out" 2>&1 || {
