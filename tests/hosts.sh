@@ -56,7 +56,7 @@ make_debian() { # make_debian HOST FOLDER
   debootstrap --variant=minbase --include=ca-certificates "$release" "$2" "$mirror"
   if [ "$1" = debian13-backports ]; then
     echo "deb $mirror trixie-backports main" >"$2/etc/apt/sources.list.d/backports.list"
-    printf 'Package: *\nPin: release a=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports"
+    printf 'Package: *\nPin: release n=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports"
   fi
   # No documentation, and nothing that only people need: the Debians stay on the disk.
   printf 'path-exclude=/usr/share/doc/*\npath-exclude=/usr/share/locale/*\n' >"$2/etc/dpkg/dpkg.cfg.d/lean"
