@@ -68,7 +68,7 @@ void drawNorthLines(Drawing &drawing, const CoursePicture &course) {
   }
 }
 
-void drawMarks(Drawing &drawing, const CourseLeg &leg) {
+void drawMarks(Drawing &drawing, const LegOnMap &leg) {
   const Spot a = leg.line.front(), b = leg.line.back();
   const double length = distance(a, b);
   if (length < 0.5)
@@ -100,9 +100,9 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
   Drawing drawing;
   drawing.add(DrawnClip{course.map});
   drawNorthLines(drawing, course);
-  for (const CourseLeg &leg : course.legs)
+  for (const LegOnMap &leg : course.legs)
     drawing.add(DrawnShape{leg.line, false, legWidth * 2.8, 1, {}});
-  for (const CourseLeg &leg : course.legs) {
+  for (const LegOnMap &leg : course.legs) {
     drawMarks(drawing, leg);
     drawing.add(DrawnShape{leg.line, false, legWidth, 0, {}});
     if (const auto middle = midway(leg.line, 9))
@@ -111,7 +111,7 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
   }
   const Spot start = course.legs.front().line.front(), end = course.legs.back().line.back();
   const bool closed = distance(start, end) < 1.5;
-  for (const CourseLeg &leg : course.legs)
+  for (const LegOnMap &leg : course.legs)
     drawing.add(DrawnDisc{leg.line.front(), 0.8, 0.25, 1, 0.0});
   drawEnd(drawing, end, closed);
   drawStart(drawing, start);
@@ -119,7 +119,7 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
   const Face number{type.body.points, true}, word{smallestText, true};
   std::vector<LabelWish> wishes;
   std::vector<std::pair<Spot, Spot>> lines;
-  for (const CourseLeg &leg : course.legs) {
+  for (const LegOnMap &leg : course.legs) {
     const double width = ruler.width(std::to_string(leg.number), number) + 1.2;
     const double height = number.em() * capHeight + 1.2;
     wishes.push_back({leg.line.front(), std::max(width, height), height,

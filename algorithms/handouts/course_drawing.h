@@ -12,7 +12,7 @@
 namespace brushline {
 
 //! A leg on the map, on paper.
-struct CourseLeg {
+struct LegOnMap {
   int number;
   std::vector<Spot> line;  //!< from its start to its end, at least two
   std::vector<Spot> marks; //!< on the way
@@ -27,7 +27,7 @@ struct MapNorth {
 //! What is drawn over the map.
 struct CoursePicture {
   Area map;
-  std::vector<CourseLeg> legs;
+  std::vector<LegOnMap> legs;
   std::optional<MapNorth> north;
   double lines_apart = 0; //!< of the north lines, millimetres; 0: none
   std::string start, end; //!< the words

@@ -153,10 +153,10 @@ Spot CourseMap::onPaper(double x, double y, const Area &map, MapScale scale) con
           map.centre().y - scale.toPaper((y - middle.y()) / mUnits)};
 }
 
-std::vector<CourseLeg> CourseMap::legs(const Area &map, MapScale scale) const {
-  std::vector<CourseLeg> legs;
+std::vector<LegOnMap> CourseMap::legs(const Area &map, MapScale scale) const {
+  std::vector<LegOnMap> legs;
   for (const Line &line : mLines) {
-    CourseLeg leg{line.number, {}, {}};
+    LegOnMap leg{line.number, {}, {}};
     for (size_t i = 0; i < line.x.size(); ++i)
       leg.line.push_back(onPaper(line.x[i], line.y[i], map, scale));
     for (size_t i = 0; i < line.mark_x.size(); ++i)

@@ -33,7 +33,7 @@ public:
   //! What a map shows: the course in its middle, at a scale that is true there.
   QgsRectangle extent(const Area &map, MapScale scale) const;
   //! Its legs on a map.
-  std::vector<CourseLeg> legs(const Area &map, MapScale scale) const;
+  std::vector<LegOnMap> legs(const Area &map, MapScale scale) const;
   /**
    * Where magnetic north lies in the middle of the map, by the declination of the leg nearest to it; true north for
    * legs without declination or dial; none where the projection does not tell.

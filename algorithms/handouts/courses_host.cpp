@@ -80,8 +80,8 @@ struct LegMarks {
 
 } // namespace
 
-std::vector<Course> of(const std::vector<LegSheet> &sheets) {
-  std::vector<Course> all;
+std::vector<SheetCourse> of(const std::vector<LegSheet> &sheets) {
+  std::vector<SheetCourse> all;
   QHash<QString, size_t> byName;
   for (const LegSheet &sheet : sheets) {
     const QString name = QLatin1Char(sheet.back ? '-' : '+') + sheet.route;
@@ -98,7 +98,7 @@ std::vector<Course> of(const std::vector<LegSheet> &sheets) {
   return all;
 }
 
-std::vector<std::vector<const LegSheet *>> together(const Course &course) {
+std::vector<std::vector<const LegSheet *>> together(const SheetCourse &course) {
   std::vector<std::vector<const LegSheet *>> groups;
   for (const LegSheet *sheet : course.sheets) {
     const auto group =
@@ -111,7 +111,7 @@ std::vector<std::vector<const LegSheet *>> together(const Course &course) {
   return groups;
 }
 
-QString routeName(const Course &course, const std::vector<const LegSheet *> &walked) {
+QString routeName(const SheetCourse &course, const std::vector<const LegSheet *> &walked) {
   QStringList walkers, head;
   for (const LegSheet *sheet : walked)
     if (!sheet->walker.isEmpty())
@@ -126,7 +126,7 @@ QString routeName(const Course &course, const std::vector<const LegSheet *> &wal
   return head.isEmpty() ? route : head.join(QLatin1Char(' ')) + QLatin1String(": ") + route;
 }
 
-QString startName(const Course &course, const LegSheet &sheet, size_t leg) {
+QString startName(const SheetCourse &course, const LegSheet &sheet, size_t leg) {
   if (!sheet.legs[leg].from.isEmpty())
     return sheet.legs[leg].from;
   if (leg > 0 && !sheet.legs[leg - 1].to.isEmpty() && samePlace(sheet.legs[leg - 1].end, sheet.legs[leg].start))
@@ -134,7 +134,7 @@ QString startName(const Course &course, const LegSheet &sheet, size_t leg) {
   return course.letter + QString::number(sheet.legs[leg].number);
 }
 
-QString endName(const Course &course, const LegSheet &sheet, size_t leg) {
+QString endName(const SheetCourse &course, const LegSheet &sheet, size_t leg) {
   if (!sheet.legs[leg].to.isEmpty())
     return sheet.legs[leg].to;
   if (leg + 1 < sheet.legs.size())
@@ -142,7 +142,7 @@ QString endName(const Course &course, const LegSheet &sheet, size_t leg) {
   return course.letter.isEmpty() ? Text::tr("End") : Text::tr("%1 end").arg(course.letter);
 }
 
-std::vector<CourseMark> marks(const Course &course, const Progress &progress) {
+std::vector<CourseMark> marks(const SheetCourse &course, const Progress &progress) {
   std::map<int, LegMarks> byLeg;
   for (size_t i = 0; i < course.sheets.size(); ++i)
     for (const SheetLeg &leg : course.sheets[i]->legs) {

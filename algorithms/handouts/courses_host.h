@@ -18,7 +18,7 @@ double metresBetween(const Place &a, const Place &b);
 bool samePlace(const Place &a, const Place &b);
 
 //! A leg, and who walks it.
-struct WalkedLeg {
+struct LegOnSheet {
   const LegSheet *sheet = nullptr;
   const SheetLeg *leg = nullptr;
 };
@@ -31,7 +31,7 @@ struct CountedMark {
 };
 
 //! A route in one direction, with a sheet for each of its walkers. The sheets are borrowed.
-struct Course {
+struct SheetCourse {
   QString letter;                       //!< begins the names that are made up; empty when there is one course only
   std::vector<const LegSheet *> sheets; //!< at least one
 };
@@ -49,21 +49,21 @@ struct CourseMark {
  */
 namespace courses {
 
-std::vector<Course> of(const std::vector<LegSheet> &sheets);
+std::vector<SheetCourse> of(const std::vector<LegSheet> &sheets);
 
 //! Those sheets of a course that differ in who walks only, so that one route can stand for them; else each by itself.
-std::vector<std::vector<const LegSheet *>> together(const Course &course);
+std::vector<std::vector<const LegSheet *>> together(const SheetCourse &course);
 
 //! The name of a route in a list, what tells it from others first: "A back Mia: North loop".
-QString routeName(const Course &course, const std::vector<const LegSheet *> &walked);
+QString routeName(const SheetCourse &course, const std::vector<const LegSheet *> &walked);
 
 //! Names of the place where a leg starts and where one ends: people's own, else "3", "A3", "3 end", "End".
-QString startName(const Course &course, const LegSheet &sheet, size_t leg);
-QString endName(const Course &course, const LegSheet &sheet, size_t leg);
+QString startName(const SheetCourse &course, const LegSheet &sheet, size_t leg);
+QString endName(const SheetCourse &course, const LegSheet &sheet, size_t leg);
 
 //! The marks of a course leg by leg; those at a leg's end are left out. Named as on the ground, else "3.2", "A3.2".
 //! Throws Cancelled.
-std::vector<CourseMark> marks(const Course &course, const Progress &progress);
+std::vector<CourseMark> marks(const SheetCourse &course, const Progress &progress);
 
 } // namespace courses
 

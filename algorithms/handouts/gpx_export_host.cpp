@@ -69,13 +69,13 @@ public:
 private:
   //! A route to write.
   struct Line {
-    const Course *course;
+    const SheetCourse *course;
     Walked walked;
     std::optional<North> north; // that its dials count from, if that can be told
   };
 
   void plan(const std::vector<LegSheet> &sheets);
-  std::vector<Walked> walkedTogether(const Course &course);
+  std::vector<Walked> walkedTogether(const SheetCourse &course);
   GpxLabel about() const;
   void waypoint(const CourseMark &mark);
   void route(const Line &line);
@@ -94,7 +94,7 @@ private:
   QgsProcessingFeedback *mFeedback;
   FeedbackProgress mProgress;
   GpxWriter mWriter;
-  std::vector<Course> mCourses;
+  std::vector<SheetCourse> mCourses;
   std::vector<Line> mLines;
   std::vector<CourseMark> mMarks;
   GpxBounds mBounds;
@@ -113,7 +113,7 @@ Export::Export(QIODevice &device, const std::vector<LegSheet> &sheets, const Gpx
 void Export::plan(const std::vector<LegSheet> &sheets) {
   mCourses = courses::of(sheets);
   DialNorth norths; // of all: most layers are made with one compass
-  for (const Course &course : mCourses) {
+  for (const SheetCourse &course : mCourses) {
     for (Walked &walked : walkedTogether(course)) {
       mSteps += long(walked.front()->legs.size());
       DialNorth north;
@@ -139,7 +139,7 @@ void Export::plan(const std::vector<LegSheet> &sheets) {
       line.north = norths.north();
 }
 
-std::vector<Walked> Export::walkedTogether(const Course &course) {
+std::vector<Walked> Export::walkedTogether(const SheetCourse &course) {
   std::vector<Walked> groups;
   if (!mSettings.one_route) {
     for (const LegSheet *sheet : course.sheets)
@@ -229,7 +229,7 @@ void Export::route(const Line &line) {
 void Export::legPoint(const Line &line, size_t i, const LegWords &words) {
   const LegSheet &sheet = *line.walked.front();
   const SheetLeg &leg = sheet.legs[i];
-  std::vector<WalkedLeg> walked;
+  std::vector<LegOnSheet> walked;
   for (const LegSheet *each : line.walked)
     walked.push_back({each, &each->legs[i]});
   static const QString type = tr("leg");

@@ -48,7 +48,7 @@ QString counts(const std::vector<Counted> &counted, bool named, const QString &u
 }
 
 const QString shortPaces = QStringLiteral(" p");
-std::optional<long> pacesOfLeg(const WalkedLeg &walked) { return walked.leg->paces; }
+std::optional<long> pacesOfLeg(const LegOnSheet &walked) { return walked.leg->paces; }
 std::optional<long> pacesToMark(const CountedMark &counted) { return counted.mark->paces; }
 
 } // namespace
@@ -85,11 +85,11 @@ QString LegWords::metres(double value) {
 
 QString LegWords::paces(long count) { return count == 1 ? tr("1 pace") : tr("%1 paces").arg(count); }
 
-QString LegWords::shortLeg(const std::vector<WalkedLeg> &walked) {
+QString LegWords::shortLeg(const std::vector<LegOnSheet> &walked) {
   const SheetLeg &leg = *walked.front().leg;
   QString text = leg.dial_text.isEmpty() ? tr("no compass") : leg.dial_text;
   text += QLatin1Char(' ') + counts(walked, walked.size() > 1, shortPaces, pacesOfLeg);
-  if (std::any_of(walked.begin(), walked.end(), [](const WalkedLeg &each) { return !each.leg->warnings.isEmpty(); }))
+  if (std::any_of(walked.begin(), walked.end(), [](const LegOnSheet &each) { return !each.leg->warnings.isEmpty(); }))
     text += QLatin1String(" !");
   return text;
 }
@@ -131,7 +131,7 @@ public:
 
 } // namespace
 
-QString LegWords::leg(const std::vector<WalkedLeg> &walked, size_t legs) const {
+QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const {
   const SheetLeg &leg = *walked.front().leg;
   const bool several = walked.size() > 1;
   QString text = tr("Leg %1 of %2").arg(leg.number).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
@@ -144,8 +144,8 @@ QString LegWords::leg(const std::vector<WalkedLeg> &walked, size_t legs) const {
   text += QLatin1Char('.');
 
   const bool sameWarnings = std::all_of(walked.begin(), walked.end(),
-                                        [&](const WalkedLeg &each) { return each.leg->warnings == leg.warnings; });
-  for (const WalkedLeg &each : walked) {
+                                        [&](const LegOnSheet &each) { return each.leg->warnings == leg.warnings; });
+  for (const LegOnSheet &each : walked) {
     if (!each.leg->warnings.isEmpty())
       say(text, (sameWarnings ? tr("CAUTION: ") : tr("CAUTION for %1: ").arg(each.sheet->walker)) + each.leg->warnings);
     if (sameWarnings)
@@ -165,7 +165,7 @@ QString LegWords::leg(const std::vector<WalkedLeg> &walked, size_t legs) const {
   const QString length = metres(leg.length_m.value_or(0));
   if (several) {
     say(text, tr("Walk %1 m.").arg(length));
-    for (const WalkedLeg &each : walked) {
+    for (const LegOnSheet &each : walked) {
       QString own = Own::count(*each.leg) + QLatin1Char('.');
       say(own, Own::sight(*each.leg));
       say(own, Own::drift(*each.leg));

@@ -25,9 +25,9 @@ public:
   explicit LegWords(std::optional<North> north);
 
   //! "042° 130 p"; with several walkers "042° Ann 130 p, Bo 150 p". "!" behind it: there are warnings.
-  static QString shortLeg(const std::vector<WalkedLeg> &walked);
+  static QString shortLeg(const std::vector<LegOnSheet> &walked);
   //! \param legs of the whole route.
-  QString leg(const std::vector<WalkedLeg> &walked, size_t legs) const;
+  QString leg(const std::vector<LegOnSheet> &walked, size_t legs) const;
 
   static QString shortMark(const CourseMark &mark);
   static QString mark(const CourseMark &mark);

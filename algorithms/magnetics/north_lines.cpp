@@ -30,8 +30,8 @@ struct Move {
 Move operator*(const Move &move, double factor) { return {move.x * factor, move.y * factor}; }
 Move operator+(const Move &a, const Move &b) { return {a.x + b.x, a.y + b.y}; }
 Move operator-(const Move &a, const Move &b) { return {a.x - b.x, a.y - b.y}; }
-PlanePoint operator+(const PlanePoint &point, const Move &move) { return {point.x + move.x, point.y + move.y}; }
-Move operator-(const PlanePoint &a, const PlanePoint &b) { return {a.x - b.x, a.y - b.y}; }
+ProjectedPoint operator+(const ProjectedPoint &point, const Move &move) { return {point.x + move.x, point.y + move.y}; }
+Move operator-(const ProjectedPoint &a, const ProjectedPoint &b) { return {a.x - b.x, a.y - b.y}; }
 
 //! A move on the ground, in metres.
 struct OnGround {
@@ -40,7 +40,7 @@ struct OnGround {
 
 //! A point of the plane and the field there.
 struct Here {
-  PlanePoint at{0, 0};
+  ProjectedPoint at{0, 0};
   Place place;
   LocalField field;
   Move north, east; // of a metre on the ground towards magnetic north and magnetic east
@@ -63,7 +63,7 @@ public:
   }
 
   //! Sets the differences by the scale of the map at a point; false where the projection does not reach it.
-  bool scaleBy(const PlanePoint &point) {
+  bool scaleBy(const ProjectedPoint &point) {
     const Here here = look(point);
     if (!here.reached)
       return false;
@@ -72,7 +72,7 @@ public:
     return true;
   }
 
-  Here look(const PlanePoint &point) {
+  Here look(const ProjectedPoint &point) {
     Here here;
     here.at = point;
     mX = {point.x, point.x + mHalf, point.x - mHalf, point.x, point.x};
@@ -227,7 +227,7 @@ private:
 
 //! A piece of a line within the area.
 struct Piece {
-  std::vector<PlanePoint> points;
+  std::vector<ProjectedPoint> points;
   CompassZone zone = CompassZone::Reliable;
   double length = 0; // in the plane
 };
@@ -260,16 +260,16 @@ private:
   void measure(const Here &here, const std::vector<Here> &neighbour);
 
   // 0 and less inside.
-  double outside(const PlanePoint &p) const {
+  double outside(const ProjectedPoint &p) const {
     return std::max({mArea.left - p.x, p.x - mArea.right, mArea.bottom - p.y, p.y - mArea.top});
   }
-  bool near(const PlanePoint &p) const { return std::hypot(p.x - mMiddle.x, p.y - mMiddle.y) <= mReach; }
+  bool near(const ProjectedPoint &p) const { return std::hypot(p.x - mMiddle.x, p.y - mMiddle.y) <= mReach; }
 
   const NorthLinesArea &mArea;
   double mSpacing;
   const Progress &mProgress;
   FieldPlane mPlane;
-  PlanePoint mMiddle;
+  ProjectedPoint mMiddle;
   double mHalfDiagonal;
   double mReach = 0; // how far from the middle lines are followed, in the plane
   NorthLinesReport mReport;
@@ -279,11 +279,11 @@ private:
 // be.
 std::vector<Here> NorthLinesMaker::findStarts() {
   constexpr int count = 21;
-  std::vector<std::pair<double, PlanePoint>> candidates{{-1, mMiddle}};
+  std::vector<std::pair<double, ProjectedPoint>> candidates{{-1, mMiddle}};
   for (int i = 0; i < count; ++i)
     for (int j = 0; j < count; ++j) {
-      const PlanePoint p{mArea.left + (mArea.right - mArea.left) * (i + 0.5) / count,
-                         mArea.bottom + (mArea.top - mArea.bottom) * (j + 0.5) / count};
+      const ProjectedPoint p{mArea.left + (mArea.right - mArea.left) * (i + 0.5) / count,
+                             mArea.bottom + (mArea.top - mArea.bottom) * (j + 0.5) / count};
       candidates.emplace_back(std::hypot(p.x - mMiddle.x, p.y - mMiddle.y), p);
     }
   std::stable_sort(candidates.begin(), candidates.end(),
@@ -414,7 +414,7 @@ std::vector<Piece> NorthLinesMaker::clip(const std::vector<Here> &line) const {
   std::vector<Piece> pieces;
   bool open = false;
   for (size_t i = 1; i < line.size(); ++i) {
-    const PlanePoint &a = line[i - 1].at;
+    const ProjectedPoint &a = line[i - 1].at;
     const Move d = line[i].at - a;
     double enter = 0, leave = 1;
     const auto edge = [&](double speed, double room) { // stays inside while speed * t <= room
@@ -496,7 +496,7 @@ NorthLinesReport NorthLinesMaker::make(const std::function<void(const NorthLine 
       throw TooManyLines(double(cross.seeds.size()));
     for (const Piece &piece : pieces) {
       double left = piece.length / 2;
-      PlanePoint middle = piece.points.back();
+      ProjectedPoint middle = piece.points.back();
       for (size_t j = 1; j < piece.points.size(); ++j) {
         const Move chord = piece.points[j] - piece.points[j - 1];
         const double length = std::hypot(chord.x, chord.y);

@@ -13,7 +13,7 @@
 namespace brushline {
 
 //! A point of a projected system, in its own units.
-struct PlanePoint {
+struct ProjectedPoint {
   double x;
   double y;
 };
@@ -27,12 +27,12 @@ struct NorthLinesArea {
 
 //! A line that follows magnetic north. A line that leaves the area and comes back gives several, of the same number.
 struct NorthLine {
-  int number;                     //!< from 1, from magnetic west to magnetic east
-  std::vector<PlanePoint> points; //!< towards magnetic north
-  Place middle;                   //!< halfway along
-  Declination declination;        //!< there
-  CompassZone zone;               //!< the worst of its vertices
-  double done;                    //!< share of the work, 0 to 1
+  int number;                         //!< from 1, from magnetic west to magnetic east
+  std::vector<ProjectedPoint> points; //!< towards magnetic north
+  Place middle;                       //!< halfway along
+  Declination declination;            //!< there
+  CompassZone zone;                   //!< the worst of its vertices
+  double done;                        //!< share of the work, 0 to 1
 };
 
 //! What came of it.

@@ -25,7 +25,7 @@ QgsFields ownFields() {
 
 QgsGeometry geometryOf(const NorthLine &line) {
   QVector<double> x, y;
-  for (const PlanePoint &point : line.points) {
+  for (const ProjectedPoint &point : line.points) {
     x << point.x;
     y << point.y;
   }

@@ -43,7 +43,7 @@ FlatTree pointsOf(const CleanTrack &track, double step) {
 
 // The mean distance of a course's turns from the track, none counted for more than the tolerance; nothing when all are
 // farther.
-std::optional<double> farnessOf(const Course &course, const FlatTree &track, const LocalPlane &plane,
+std::optional<double> farnessOf(const PlannedCourse &course, const FlatTree &track, const LocalPlane &plane,
                                 double tolerance) {
   double sum = 0;
   bool near = false;
@@ -80,10 +80,10 @@ struct CourseMatcher::Boxes {
   std::vector<SpaceBox> of; // by course
 };
 
-CourseMatcher::CourseMatcher(std::vector<Course> courses, const TrackRule &track, double tolerance_m)
+CourseMatcher::CourseMatcher(std::vector<PlannedCourse> courses, const TrackRule &track, double tolerance_m)
     : mCourses(std::move(courses)), mRule(track), mCutting{tolerance_m, track.error_m},
       mBoxes(std::make_unique<Boxes>()) {
-  for (const Course &course : mCourses) {
+  for (const PlannedCourse &course : mCourses) {
     SpaceBox box(inSpace(course.legs.front().from), inSpace(course.legs.front().from));
     for (const PlannedLeg &leg : course.legs)
       bg::expand(box, inSpace(leg.to));
@@ -159,7 +159,7 @@ TrackMatch CourseMatcher::match(const std::vector<TrackFix> &fixes, std::optiona
   if (!match.course) {
     match.reason = tried.empty() ? NoMatch::Elsewhere : NoMatch::Unlike;
     match.nearest_m = HUGE_VAL;
-    for (const Course &course : mCourses)
+    for (const PlannedCourse &course : mCourses)
       if (!only || course.route == *only)
         match.nearest_m =
             std::min(match.nearest_m, geodesicBetween(fixes.front().place, course.legs.front().from).length.metres());

@@ -10,7 +10,7 @@
 namespace brushline {
 
 //! Legs to be walked one after the other: a route one way, or there and back.
-struct Course {
+struct PlannedCourse {
   size_t route;                 //!< number of the route that it is a way to walk; courses of a route stand together
   std::vector<PlannedLeg> legs; //!< at least one
 };
@@ -44,7 +44,7 @@ struct TrackMatch {
 class CourseMatcher {
 public:
   //! \param courses at least one; kept.
-  CourseMatcher(std::vector<Course> courses, const TrackRule &track, double tolerance_m);
+  CourseMatcher(std::vector<PlannedCourse> courses, const TrackRule &track, double tolerance_m);
   ~CourseMatcher();
 
   /**
@@ -53,14 +53,14 @@ public:
    */
   TrackMatch match(const std::vector<TrackFix> &fixes, std::optional<size_t> only, const Progress &progress) const;
 
-  const Course &course(size_t i) const { return mCourses[i]; }
+  const PlannedCourse &course(size_t i) const { return mCourses[i]; }
 
 private:
   struct Boxes;
   std::vector<size_t> candidates(const std::vector<TrackFix> &fixes, const CleanTrack &track, const LocalPlane &plane,
                                  std::optional<size_t> only, const Progress &progress) const;
 
-  std::vector<Course> mCourses;
+  std::vector<PlannedCourse> mCourses;
   TrackRule mRule;
   CuttingRule mCutting;
   std::unique_ptr<Boxes> mBoxes;

@@ -97,7 +97,7 @@ Way reversed(const Way &way) {
 }
 
 void add(PlannedCourses &all, size_t route, const Way &way) {
-  Course course{route, {}};
+  PlannedCourse course{route, {}};
   std::vector<PlannedLegInfo> info;
   for (const Leg &leg : way) {
     course.legs.push_back(leg.leg);

@@ -24,9 +24,9 @@ struct PlannedLegInfo {
 
 //! The courses of INPUT, each with its legs' information.
 struct PlannedCourses {
-  std::vector<Course> courses;
+  std::vector<PlannedCourse> courses;
   std::vector<std::vector<PlannedLegInfo>> info; //!< by course and leg
-  QStringList routes;                            //!< names by Course::route
+  QStringList routes;                            //!< names by PlannedCourse::route
   QStringList walkers;                           //!< named in the legs
   QgsCoordinateReferenceSystem crs;
 

@@ -9,22 +9,22 @@
 namespace brushline {
 
 namespace {
-using Legs = std::vector<const LegErrors *>;
-using Field = std::optional<LegError> LegErrors::*;
+using Legs = std::vector<const WalkedErrors *>;
+using Field = std::optional<LegError> WalkedErrors::*;
 constexpr double sameNorth = 2; // degrees
 
 std::vector<LegError> errorsOf(const Legs &legs, Field field) {
   std::vector<LegError> errors;
-  for (const LegErrors *leg : legs)
+  for (const WalkedErrors *leg : legs)
     if (leg->*field)
       errors.push_back(*(leg->*field));
   return errors;
 }
 
 // The mean of an angle over legs; none where one does not know it, or where it differs.
-std::optional<Angle> meanAngle(const Legs &legs, std::optional<double> LegErrors::*field) {
+std::optional<Angle> meanAngle(const Legs &legs, std::optional<double> WalkedErrors::*field) {
   double sum = 0, least = std::numeric_limits<double>::infinity(), most = -least;
-  for (const LegErrors *leg : legs) {
+  for (const WalkedErrors *leg : legs) {
     if (!(leg->*field))
       return std::nullopt;
     sum += *(leg->*field);
@@ -56,9 +56,9 @@ void explainErrors(GroupErrors &group, const Legs &legs) {
   if (group.bearing && group.bearing->half_width) {
     Legs sighted;
     std::copy_if(legs.begin(), legs.end(), std::back_inserter(sighted),
-                 [](const LegErrors *leg) { return leg->bearing.has_value(); });
-    const auto declination = meanAngle(sighted, &LegErrors::declination);
-    const auto convergence = meanAngle(sighted, &LegErrors::convergence);
+                 [](const WalkedErrors *leg) { return leg->bearing.has_value(); });
+    const auto declination = meanAngle(sighted, &WalkedErrors::declination);
+    const auto convergence = meanAngle(sighted, &WalkedErrors::convergence);
     group.norths_known = declination.has_value();
     if (declination)
       group.mix_ups =
@@ -69,7 +69,7 @@ void explainErrors(GroupErrors &group, const Legs &legs) {
     return;
   group.pace_scale = 1 / (1 + group.length->mean / 100);
   double paces = 0, metres = 0;
-  for (const LegErrors *leg : legs)
+  for (const WalkedErrors *leg : legs)
     if (leg->paces && leg->length) {
       paces += *leg->paces;
       metres += leg->meant_m;
@@ -83,18 +83,18 @@ GroupErrors groupOf(GroupOf of, const Legs &legs) {
   group.of = of;
   group.track = legs.front()->track;
   group.walker = legs.front()->walker;
-  group.bearing = commonError(errorsOf(legs, &LegErrors::bearing));
-  group.length = commonError(errorsOf(legs, &LegErrors::length));
+  group.bearing = commonError(errorsOf(legs, &WalkedErrors::bearing));
+  group.length = commonError(errorsOf(legs, &WalkedErrors::length));
   return group;
 }
 } // namespace
 
-std::vector<GroupErrors> groupErrors(const std::vector<LegErrors> &legs) {
+std::vector<GroupErrors> groupErrors(const std::vector<WalkedErrors> &legs) {
   std::map<size_t, Legs> byTrack;
   std::map<std::string, Legs> byWalker;
   std::vector<Legs> parts; // named walkers, and tracks of nobody
   Legs all;
-  for (const LegErrors &leg : legs) {
+  for (const WalkedErrors &leg : legs) {
     byTrack[leg.track].push_back(&leg);
     if (!leg.walker.empty())
       byWalker[leg.walker].push_back(&leg);
@@ -122,8 +122,8 @@ std::vector<GroupErrors> groupErrors(const std::vector<LegErrors> &legs) {
     GroupErrors whole = groupOf(GroupOf::All, all);
     if (parts.size() > 1) {
       whole.walker.clear();
-      whole.bearing = ofParts(parts, &LegErrors::bearing);
-      whole.length = ofParts(parts, &LegErrors::length);
+      whole.bearing = ofParts(parts, &WalkedErrors::bearing);
+      whole.length = ofParts(parts, &WalkedErrors::length);
     }
     add(std::move(whole), all);
   }

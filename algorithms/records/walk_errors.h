@@ -11,7 +11,7 @@
 namespace brushline {
 
 //! One walked leg's errors, with what explains them.
-struct LegErrors {
+struct WalkedErrors {
   size_t track;
   std::string walker;                             //!< empty: nobody is named
   std::optional<LegError> bearing;                //!< degrees, walked minus meant, right positive
@@ -44,6 +44,6 @@ struct GroupErrors {
  * the error of length is not nought within its interval. \returns tracks by number, walkers by name, all; without
  * groups that have neither error. Degenerate: no legs, none.
  */
-std::vector<GroupErrors> groupErrors(const std::vector<LegErrors> &legs);
+std::vector<GroupErrors> groupErrors(const std::vector<WalkedErrors> &legs);
 
 } // namespace brushline

@@ -97,14 +97,14 @@ QgsGeometry WalkedLegsWriter::line(const WalkedLeg &leg, Angle near) const {
 void WalkedLegsWriter::write(const TrackInput &track, const TrackMatch &match, const QString &walker) {
   begin();
   mTracks << track.name;
-  const Course &course = mPlanned.courses[*match.course];
+  const PlannedCourse &course = mPlanned.courses[*match.course];
   for (size_t leg = 0; leg < course.legs.size(); ++leg)
     if (!course.legs[leg].any_way)
       writeLeg(track, match, walker, leg);
 }
 
 void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match, const QString &walker, size_t leg) {
-  const Course &course = mPlanned.courses[*match.course];
+  const PlannedCourse &course = mPlanned.courses[*match.course];
   const PlannedLeg &planned = course.legs[leg];
   const PlannedLegInfo &info = mPlanned.info[*match.course][leg];
   const WalkedLeg &walked = match.legs[leg];
@@ -152,7 +152,7 @@ void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match
     writeProfile(track.name, walker, route, info, planned, walked);
   if (!told || !walked.like)
     return;
-  LegErrors errors;
+  WalkedErrors errors;
   errors.track = size_t(mTracks.size() - 1);
   errors.walker = walker.toStdString();
   if (walked.brg_diff)

@@ -48,7 +48,7 @@ private:
   Project mProject;
   QgsProcessingFeedback *mFeedback;
   std::unique_ptr<VectorOutput> mLegs, mProfile, mGroups;
-  std::vector<LegErrors> mErrors;
+  std::vector<WalkedErrors> mErrors;
   QStringList mTracks;
 };
 

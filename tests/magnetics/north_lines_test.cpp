@@ -79,13 +79,13 @@ public:
     direction(PJ_FWD)(x, y);
     return area(x[0] - half, y[0] - half, x[0] + half, y[0] + half);
   }
-  Place place(const PlanePoint &point) const {
+  Place place(const ProjectedPoint &point) const {
     std::vector<double> x{point.x}, y{point.y};
     direction(PJ_INV)(x, y);
     return {Angle::degrees(y[0]), Angle::degrees(x[0])};
   }
 
-  PlanePoint point(const Place &place) const {
+  ProjectedPoint point(const Place &place) const {
     std::vector<double> x{place.longitude.degrees()}, y{place.latitude.degrees()};
     direction(PJ_FWD)(x, y);
     return {x[0], y[0]};
@@ -126,7 +126,7 @@ Inverse inverse(const Place &from, const Place &to) {
 
 // How far a place is from a line, metres on the ground: the chord nearest on the map, and on it the point with the
 // shortest geodesic.
-double distanceTo(const Map &map, const PlanePoint &point, const std::vector<PlanePoint> &line) {
+double distanceTo(const Map &map, const ProjectedPoint &point, const std::vector<ProjectedPoint> &line) {
   size_t nearest = 1;
   double least = std::numeric_limits<double>::infinity();
   for (size_t i = 1; i < line.size(); ++i) {
@@ -138,7 +138,7 @@ double distanceTo(const Map &map, const PlanePoint &point, const std::vector<Pla
       nearest = i;
     }
   }
-  const PlanePoint &a = line[nearest - 1], &b = line[nearest];
+  const ProjectedPoint &a = line[nearest - 1], &b = line[nearest];
   const Place place = map.place(point);
   const auto at = [&](double t) {
     return inverse(place, map.place({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)})).metres;
@@ -206,7 +206,7 @@ void NorthLinesTest::direction() {
     const NorthLine &line = drawn.lines[size_t(random.between(0, double(drawn.lines.size())))];
     QVERIFY(line.points.size() >= 2);
     const size_t j = 1 + size_t(random.between(0, double(line.points.size() - 1)));
-    const PlanePoint &a = line.points[j - 1], &b = line.points[j];
+    const ProjectedPoint &a = line.points[j - 1], &b = line.points[j];
     const double t = random.between(0, 0.99);
     const Place here = map.place({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)});
     const Inverse onward = inverse(here, map.place(b));
@@ -242,7 +242,7 @@ void NorthLinesTest::spacing() {
   const NorthLinesArea area = map.around(latitude, longitude, half);
   const double spacing = groundWidth(map, area) / 20;
   const Drawn drawn = draw(field, area, spacing);
-  const PlanePoint middle{(area.left + area.right) / 2, (area.bottom + area.top) / 2};
+  const ProjectedPoint middle{(area.left + area.right) / 2, (area.bottom + area.top) / 2};
   int centre = -1;
   for (size_t i = 0; i < drawn.lines.size(); ++i)
     if (distanceTo(map, middle, drawn.lines[i].points) < 0.05)
@@ -290,8 +290,8 @@ void NorthLinesTest::everyPlaceHasItsLine() {
     // The last ones in the corners.
     const double edge = i < 20 ? 1 : 0.02;
     const double fx = random.between(0, edge), fy = random.between(0, edge);
-    const PlanePoint point{i % 2 ? area.left + fx * 2 * half : area.right - fx * 2 * half,
-                           i % 4 < 2 ? area.bottom + fy * 2 * half : area.top - fy * 2 * half};
+    const ProjectedPoint point{i % 2 ? area.left + fx * 2 * half : area.right - fx * 2 * half,
+                               i % 4 < 2 ? area.bottom + fy * 2 * half : area.top - fy * 2 * half};
     double least = std::numeric_limits<double>::infinity();
     for (const NorthLine &line : drawn.lines)
       least = std::min(least, distanceTo(map, point, line.points));
@@ -300,7 +300,7 @@ void NorthLinesTest::everyPlaceHasItsLine() {
               crs.toStdString() + ": " + std::to_string(least) + " of " + std::to_string(drawn.report.most_spacing_m));
   }
   for (const NorthLine &line : drawn.lines)
-    for (const PlanePoint &point : line.points)
+    for (const ProjectedPoint &point : line.points)
       QVERIFY(point.x >= area.left - 1e-6 && point.x <= area.right + 1e-6 && point.y >= area.bottom - 1e-6 &&
               point.y <= area.top + 1e-6);
 }
@@ -317,8 +317,8 @@ void NorthLinesTest::givenDeclination() {
   // On a web map such lines are straight, by the map's definition.
   const Map web("EPSG:3857");
   for (const NorthLine &line : draw(field, web.around(60, 10, 50000), 5000).lines) {
-    const PlanePoint &a = line.points.front(), &b = line.points.back();
-    for (const PlanePoint &p : line.points)
+    const ProjectedPoint &a = line.points.front(), &b = line.points.back();
+    for (const ProjectedPoint &p : line.points)
       VERIFY_NEAR((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x), 0, 1 * std::hypot(b.x - a.x, b.y - a.y),
                   "straight within a metre");
   }
@@ -356,7 +356,7 @@ void NorthLinesTest::numbersAndPieces() {
   double x = -1e9;
   for (const NorthLine &line : draw(field, utm.around(48.8, -55.2, 5000), 700).lines) {
     // All these lines cross the row through the middle or would, so their western order shows.
-    const PlanePoint &a = line.points.front(), &b = line.points.back();
+    const ProjectedPoint &a = line.points.front(), &b = line.points.back();
     const double onMiddle = a.x + (b.x - a.x) * (5.405e6 - a.y) / (b.y - a.y);
     QVERIFY(onMiddle > x);
     x = onMiddle;
@@ -390,7 +390,7 @@ void NorthLinesTest::blackout() {
   QVERIFY(drawn.report.blackout && !drawn.report.edge);
   int ends = 0;
   for (const NorthLine &line : drawn.lines) {
-    for (const PlanePoint &point : line.points)
+    for (const ProjectedPoint &point : line.points)
       QVERIFY(field.at(map.place(point), Length()).zone != CompassZone::Blackout);
     // The last point is within a metre of the border of the zone.
     const Place end = map.place(line.points.back());

@@ -15,8 +15,8 @@ namespace {
 const Place origin{Angle::degrees(-41), Angle::degrees(179.999)};
 const std::vector<XY> plan{{0, 0}, {180, 60}, {260, 240}, {100, 330}, {60, 180}, {-120, 150}, {-60, 20}};
 
-Course course(const std::vector<XY> &turns, size_t route, XY moved = {0, 0}) {
-  Course result{route, {}};
+PlannedCourse course(const std::vector<XY> &turns, size_t route, XY moved = {0, 0}) {
+  PlannedCourse result{route, {}};
   for (size_t i = 1; i < turns.size(); ++i) {
     const Place from = placeOf({turns[i - 1][0] + moved[0], turns[i - 1][1] + moved[1]}, origin),
                 to = placeOf({turns[i][0] + moved[0], turns[i][1] + moved[1]}, origin);
@@ -160,7 +160,7 @@ private slots:
 
   // Forty routes on one site, much alike and 60 m apart: each walk is put to its own.
   void amongMany() {
-    std::vector<Course> courses;
+    std::vector<PlannedCourse> courses;
     std::vector<std::vector<XY>> turns;
     for (size_t r = 0; r < 40; ++r) {
       std::vector<XY> own;
@@ -233,7 +233,7 @@ private slots:
 
   // 500 routes on a site of 10 by 10 km; a track costs no more than some ten milliseconds.
   void speed() {
-    std::vector<Course> courses;
+    std::vector<PlannedCourse> courses;
     for (size_t r = 0; r < 500; ++r)
       courses.push_back(course(plan, r, {20. * double(r % 25), 20. * double(r / 25)}));
     const CourseMatcher matcher(courses, TrackRule(), 150);

@@ -9,8 +9,8 @@
 using namespace brushline;
 
 namespace {
-LegErrors leg(size_t track, const std::string &walker, double bearing, double percent) {
-  LegErrors result;
+WalkedErrors leg(size_t track, const std::string &walker, double bearing, double percent) {
+  WalkedErrors result;
   result.track = track;
   result.walker = walker;
   result.bearing = LegError{bearing, 1};
@@ -60,9 +60,9 @@ private slots:
   }
 
   void whatIsNotKnown() {
-    std::vector<LegErrors> legs{leg(0, "", 7, -5), leg(0, "", 8, -6), leg(0, "", 9, -7)};
+    std::vector<WalkedErrors> legs{leg(0, "", 7, -5), leg(0, "", 8, -6), leg(0, "", 9, -7)};
     legs[1].declination.reset();
-    for (LegErrors &each : legs)
+    for (WalkedErrors &each : legs)
       each.paces.reset();
     auto groups = groupErrors(legs);
     QCOMPARE(groups.size(), size_t(2)); // nobody is named
@@ -70,7 +70,7 @@ private slots:
     QVERIFY(groups[0].pace_scale && !groups[0].paces_100m);
     legs[1].declination = 14; // another part of the world
     QVERIFY(!groupErrors(legs)[0].norths_known);
-    for (LegErrors &each : legs)
+    for (WalkedErrors &each : legs)
       each.length.reset();
     groups = groupErrors(legs);
     QVERIFY(!groups[0].length && groups[0].length_legs == 0);

@@ -4,6 +4,7 @@
 #include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
+#include <QHash>
 #include <QRegularExpression>
 #include <QSet>
 #include <QTest>
@@ -81,6 +82,25 @@ private slots:
         QVERIFY2(!textOf(path).contains(host), qPrintable(path));
   }
 
+  // Everything lies in one namespace: two types of one name in two headers would share their vectors' code, and one of
+  // them would be read as the other.
+  void typesHaveNamesOfTheirOwn() {
+    const QRegularExpression type(
+        QStringLiteral("^(?:template ?<[^>]*> ?)?(?:struct|enum class|class|enum|union) (\\w+)[^;\\n]*\\{"),
+        QRegularExpression::MultilineOption);
+    QHash<QString, QString> headers;
+    for (const QString &path : filesBelow(source + QStringLiteral("/algorithms"), {QStringLiteral("*.h")})) {
+      auto found = type.globalMatch(textOf(path));
+      while (found.hasNext()) {
+        const QString name = found.next().captured(1);
+        QVERIFY2(!headers.contains(name),
+                 qPrintable(QStringLiteral("%1 is in %2 and in %3").arg(name, headers.value(name), path)));
+        headers.insert(name, path);
+      }
+    }
+    QVERIFY(headers.size() > 100);
+  }
+
   void everySourceHasItsTest() {
     for (const QString &path : algorithmSources()) {
       if (!path.endsWith(QLatin1String(".cpp")) || (isHostFile(path) && !isWrapper(path)))
@@ -119,6 +139,25 @@ private slots:
     QVERIFY(files.size() > 10);
     for (const QString &path : files)
       QVERIFY2(textOf(path).contains(QRegularExpression(QStringLiteral("(?m)^# source: \\S"))), qPrintable(path));
+  }
+
+  // Symbols and labels are drawn in threads of their own, where the host's aggregate functions are not safe (QGIS 3.22
+  // was seen to crash). Map tips are made in the main thread.
+  void stylesDrawWithoutAggregates() {
+    const QRegularExpression aggregate(
+        QStringLiteral("\\b(aggregate|relation_aggregate|array_agg|concatenate(_unique)?|count(_distinct|_missing)?|"
+                       "minimum|maximum|sum|"
+                       "mean|median|stdev|range|minority|majority|q1|q3|iqr|min_length|max_length|collect)\\("));
+    QVERIFY(aggregate.match(QStringLiteral("x = minimum(\"x\")")).hasMatch());
+    const QStringList files = filesBelow(source + QStringLiteral("/algorithms"), {QStringLiteral("*.qml")});
+    QVERIFY(files.size() >= 2);
+    for (const QString &path : files) {
+      QString drawn = textOf(path);
+      drawn.remove(
+          QRegularExpression(QStringLiteral("<mapTip>.*</mapTip>"), QRegularExpression::DotMatchesEverythingOption));
+      const auto found = aggregate.match(drawn);
+      QVERIFY2(!found.hasMatch(), qPrintable(path + QStringLiteral(": ") + found.captured()));
+    }
   }
 
   void everyFileNamesItsLicence() {
