@@ -273,6 +273,17 @@ QString PracticeCourseWriter::note(const Course &course) const {
   return notes.join(QLatin1String("; "));
 }
 
+// What the map shows at a place: once, however many courses come by.
+QVariant PracticeCourseWriter::labelOf(size_t spot) {
+  if (!mLabelled.insert(spot).second)
+    return QVariant();
+  const PracticeSpot &what = mCourses.spots[spot];
+  const QString letter = mLetters[int(spot)];
+  if (letter.isEmpty())
+    return mNames[int(spot)];
+  return what.is_site && !what.name.empty() ? letter + QLatin1Char(' ') + QString::fromStdString(what.name) : letter;
+}
+
 void PracticeCourseWriter::writeControls(VectorOutput &output, size_t number) {
   const Course &course = mCourses.set.courses[number];
   const size_t last = course.spots.size() - 1;
@@ -290,7 +301,7 @@ void PracticeCourseWriter::writeControls(VectorOutput &output, size_t number) {
                           mLetters[int(spot)].isEmpty() ? QVariant() : QVariant(mLetters[int(spot)]),
                           what.is_site && !what.name.empty() ? QVariant(QString::fromStdString(what.name)) : QVariant(),
                           i > 0 ? QVariant(mCourses.effort(course.spots[i - 1], spot).reach_m) : QVariant(),
-                          std::isfinite(apart) ? QVariant(apart) : QVariant()});
+                          std::isfinite(apart) ? QVariant(apart) : QVariant(), labelOf(spot)});
     output.add(feature);
   }
 }
@@ -322,7 +333,8 @@ QVariantMap PracticeCourseWriter::write() {
                                   {"letter", FieldType::Text},
                                   {"site", FieldType::Text},
                                   {"reach_m", FieldType::Real},
-                                  {"apart_m", FieldType::Real}}),
+                                  {"apart_m", FieldType::Real},
+                                  {"label", FieldType::Text}}),
                         host::point, mInput.crs);
   const CourseSet &set = mCourses.set;
   const std::vector<double> means = meansOf();

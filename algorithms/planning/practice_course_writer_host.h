@@ -6,6 +6,7 @@
 
 #include <qgscoordinatetransform.h>
 
+#include <set>
 #include <vector>
 
 namespace brushline {
@@ -44,7 +45,10 @@ private:
   const PracticeCourses &mCourses;
   QgsProcessingFeedback *mFeedback;
   QgsCoordinateTransform mFromPlaces;
+  QVariant labelOf(size_t spot);
+
   QStringList mNames, mLetters; // by spot
+  std::set<size_t> mLabelled;
 };
 
 } // namespace brushline

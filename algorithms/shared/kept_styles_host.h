@@ -5,6 +5,8 @@
 
 #include <vector>
 
+class QgsMapLayer;
+
 namespace brushline {
 
 /**
@@ -19,7 +21,10 @@ public:
   //! False also where an algorithm has no such parameter.
   static bool wanted(const ParameterReader &reader);
 
-  //! \param resource path of a style inside the library.
+  //! Gives a layer a look. \param resource path of a style inside the library. \returns what went wrong; empty:
+  //! nothing.
+  static QString dress(QgsMapLayer &layer, const QString &resource);
+
   void add(const QString &destination, const QString &resource) { mLayers.push_back({destination, resource}); }
   /**
    * Into a GeoPackage as the layer's default style, beside other files as a file .qml. Layers in memory and in servers'

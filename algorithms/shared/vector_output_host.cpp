@@ -32,10 +32,8 @@ public:
   explicit StylePostProcessor(const QString &resource) : mResource(resource) {}
 
   void postProcessLayer(QgsMapLayer *layer, QgsProcessingContext &, QgsProcessingFeedback *feedback) override {
-    bool ok = false;
-    const QString message = layer->loadNamedStyle(mResource, ok);
-    if (!ok)
-      feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(message));
+    if (const QString failure = KeptStyles::dress(*layer, mResource); !failure.isEmpty())
+      feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(failure));
     layer->triggerRepaint();
   }
 

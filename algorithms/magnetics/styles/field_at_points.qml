@@ -57,10 +57,10 @@
   </renderer-v2>
   <labeling type="simple">
     <settings>
-      <text-style fieldName="case when &quot;zone&quot; &lt;&gt; 'blackout' then format_number(abs(&quot;decl&quot;), 1) || '°' || case when round(&quot;decl&quot;, 1) &lt; 0 then ' W' when round(&quot;decl&quot;, 1) &gt; 0 then ' E' else '' end end" isExpression="1" fontFamily="Sans Serif" fontSize="8" fontSizeUnit="Point" textColor="120,0,90,255" textOpacity="1">
+      <text-style fieldName="case when &quot;zone&quot; &lt;&gt; 'blackout' then format_number(abs(&quot;decl&quot;), 1) || '°' || case when round(&quot;decl&quot;, 1) &lt; 0 then ' W' when round(&quot;decl&quot;, 1) &gt; 0 then ' E' else '' end end" isExpression="1" fontFamily="Sans Serif" fontSize="9" fontSizeUnit="Point" fontWeight="75" textColor="70,0,50,255" textOpacity="1">
         <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255" bufferOpacity="1" bufferJoinStyle="128" bufferNoFill="1"/>
       </text-style>
-      <placement placement="0" dist="1.2" distUnits="MM" priority="4"/>
+      <placement placement="0" dist="1.2" distUnits="MM" priority="8"/>
       <rendering drawLabels="1" obstacle="0"/>
     </settings>
   </labeling>

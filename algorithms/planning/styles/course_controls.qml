@@ -35,7 +35,7 @@
     <rules key="labels">
       <rule key="start" filter="&quot;kind&quot; = 'start'">
         <settings calloutType="simple">
-          <text-style fieldName="case when $id = minimum($id, group_by:=&quot;name&quot;) then &quot;name&quot; end" isExpression="1" fontSize="8" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Bold" fontWeight="75" textColor="20,20,20,255">
+          <text-style fieldName="label" isExpression="0" fontSize="8" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Bold" fontWeight="75" textColor="20,20,20,255">
             <text-buffer bufferDraw="1" bufferSize="0.9" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
           </text-style>
           <placement placement="0" dist="1.6" distUnits="MM" priority="9"/>
@@ -44,7 +44,7 @@
       </rule>
       <rule key="control" filter="&quot;letter&quot; is not null">
         <settings calloutType="simple">
-          <text-style fieldName="case when $id &lt;&gt; minimum($id, group_by:=&quot;name&quot;) then null when &quot;site&quot; is null then &quot;letter&quot; else &quot;letter&quot; || ' ' || &quot;site&quot; end" isExpression="1" fontSize="7.5" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255">
+          <text-style fieldName="label" isExpression="0" fontSize="7.5" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255">
             <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
           </text-style>
           <placement placement="0" dist="1.2" distUnits="MM" priority="6"/>

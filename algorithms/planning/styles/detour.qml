@@ -169,7 +169,7 @@
   </renderer-v2>
   <labeling type="simple">
     <settings>
-      <text-style isExpression="1" fieldName="case when &quot;piece&quot; = 1 then &quot;leg&quot; || ':  ' else '' end || coalesce(&quot;turn&quot; || ' ', '') || coalesce(&quot;dial_text&quot;, '–') || case when &quot;walker&quot; is null or minimum(&quot;walker&quot;) = maximum(&quot;walker&quot;) then '  ' || &quot;paces&quot; when count(&quot;leg&quot;) &lt;= 600 then '  ' || concatenate(to_string(&quot;paces&quot;), group_by:=array_to_string(array(&quot;route&quot;, &quot;leg&quot;, &quot;direction&quot;, &quot;piece&quot;), '|'), concatenator:=' / ', order_by:=$id) else '' end" fontFamily="Sans Serif" fontSize="9" fontSizeUnit="Point" fontWeight="75" textColor="20,20,20,255" textOpacity="1">
+      <text-style isExpression="1" fieldName="case when &quot;piece&quot; = 1 then &quot;leg&quot; || ':  ' else '' end || coalesce(&quot;turn&quot; || ' ', '') || coalesce(&quot;dial_text&quot;, '–') || case when &quot;walker&quot; is null or @brushline_walker = '' then '' else '  ' || &quot;walker&quot; end || '  ' || &quot;paces&quot;" fontFamily="Sans Serif" fontSize="9" fontSizeUnit="Point" fontWeight="75" textColor="20,20,20,255" textOpacity="1">
         <text-buffer bufferDraw="1" bufferSize="0.9" bufferSizeUnits="MM" bufferColor="255,255,255,255" bufferOpacity="1" bufferJoinStyle="128" bufferNoFill="1"/>
       </text-style>
       <placement placement="2" placementFlags="6" dist="1.2" distUnits="MM" overrunDistance="6" overrunDistanceUnit="MM" priority="10"/>
@@ -180,7 +180,7 @@
           <Option name="properties" type="Map">
             <Option name="Show" type="Map">
               <Option name="active" type="bool" value="true"/>
-              <Option name="expression" type="QString" value="&quot;walker&quot; is null or &quot;walker&quot; = minimum(&quot;walker&quot;)"/>
+              <Option name="expression" type="QString" value="&quot;walker&quot; is null or coalesce(@brushline_walker, '') in ('', &quot;walker&quot;)"/>
               <Option name="type" type="int" value="3"/>
             </Option>
           </Option>

@@ -29,7 +29,7 @@
       <text-style fieldName="'! ' || &quot;hazard&quot;" isExpression="1" fontSize="7" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Bold" textColor="20,20,20,255" multilineHeight="1">
         <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
       </text-style>
-      <placement placement="2" placementFlags="10" dist="1.4" distUnits="MM" priority="7"/>
+      <placement placement="2" placementFlags="14" dist="1.4" distUnits="MM" overrunDistance="25" overrunDistanceUnit="MM" priority="7"/>
       <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="25000" obstacle="0"/>
     </settings>
   </labeling>

@@ -33,7 +33,7 @@
   </renderer-v2>
   <labeling type="simple">
     <settings calloutType="simple">
-      <text-style fieldName="&quot;mark&quot; || ': ' || &quot;paces&quot;" isExpression="1" fontSize="7" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255" multilineHeight="1">
+      <text-style fieldName="case when &quot;candidate&quot; = 1 or @map_scale &lt; 1000 then &quot;mark&quot; || ': ' || &quot;paces&quot; || coalesce(' ' || &quot;name&quot;, '') end" isExpression="1" fontSize="7" fontSizeUnit="Point" fontFamily="DejaVu Sans" namedStyle="Book" textColor="20,20,20,255" multilineHeight="1">
         <text-buffer bufferDraw="1" bufferSize="0.8" bufferSizeUnits="MM" bufferColor="255,255,255,255"/>
       </text-style>
       <placement placement="0" dist="1.2" distUnits="MM" priority="4"/>
