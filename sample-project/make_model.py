@@ -16,9 +16,9 @@ from qgis.PyQt.QtCore import QPointF  # noqa: E402
 from qgis.core import (                    # noqa: E402
     QgsApplication, QgsProcessing, QgsProcessingModelAlgorithm, QgsProcessingModelChildAlgorithm,
     QgsProcessingModelChildParameterSource as Source, QgsProcessingModelOutput, QgsProcessingModelParameter,
-    QgsProcessingParameterDateTime, QgsProcessingParameterEnum, QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField, QgsProcessingParameterMultipleLayers, QgsProcessingParameterRasterLayer,
-    QgsProcessingParameterString)
+    QgsProcessingParameterDateTime, QgsProcessingParameterDefinition, QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSource, QgsProcessingParameterField, QgsProcessingParameterMultipleLayers,
+    QgsProcessingParameterRasterLayer, QgsProcessingParameterString)
 
 HELP = """Works out the legs of all routes for all walkers, and makes from them everything that is handed out: \
 a card and a table for each route and walker with an index, and one file of routes for GPS receivers. \
@@ -50,14 +50,36 @@ def inputs():
     ]
 
 
+def add_inputs(model, parameters):
+    """Put the model's own inputs above its steps, six to a row."""
+    for k, parameter in enumerate(parameters):
+        component = QgsProcessingModelParameter(parameter.name())
+        component.setDescription(parameter.description())
+        component.setPosition(QPointF(100 + 210 * (k % 6), 60 + 90 * (k // 6)))
+        model.addModelParameter(parameter, component)
+
+
 def child(model, name, algorithm, description, at, sources, outputs=()):
-    """Add a step; outputs are (key, name, description) that become the model's own."""
+    """Add a step; a source is one or a list of them, outputs are (key, name) that become the model's own.
+
+    Parameters that must have a value get their default, as the designer does it; without them it calls the model
+    invalid.
+    """
     step = QgsProcessingModelChildAlgorithm(algorithm)
+    if not step.algorithm():
+        sys.exit("%s is not there: is the Brushline plugin enabled?" % algorithm)
+    unknown = [key for key in sources if not step.algorithm().parameterDefinition(key)]
+    if unknown:
+        sys.exit("%s has no %s." % (algorithm, ", ".join(unknown)))
+    for parameter in step.algorithm().parameterDefinitions():
+        optional = parameter.flags() & QgsProcessingParameterDefinition.FlagOptional
+        if not (optional or parameter.isDestination() or parameter.name() in sources):
+            step.addParameterSources(parameter.name(), [Source.fromStaticValue(parameter.defaultValue())])
     step.setChildId(name)
     step.setDescription(description)
     step.setPosition(QPointF(*at))
     for key, source in sources.items():
-        step.addParameterSources(key, [source])
+        step.addParameterSources(key, source if isinstance(source, list) else [source])
     own = {}
     for k, (key, title) in enumerate(outputs):
         output = QgsProcessingModelOutput(title, title)
@@ -66,21 +88,13 @@ def child(model, name, algorithm, description, at, sources, outputs=()):
         output.setPosition(QPointF(at[0] + 220, at[1] + 60 * k))
         own[title] = output
     step.setModelOutputs(own)
-    if not step.algorithm():
-        sys.exit("%s is not there: is the Brushline plugin enabled?" % algorithm)
     model.addChildAlgorithm(step)
 
 
 def make():
     model = QgsProcessingModelAlgorithm("Handouts for an event", "Brushline")
-    legs = {}
-    for k, (parameter, key) in enumerate(inputs()):
-        component = QgsProcessingModelParameter(parameter.name())
-        component.setDescription(parameter.description())
-        component.setPosition(QPointF(100 + 210 * (k % 6), 60 + 90 * (k // 6)))
-        model.addModelParameter(parameter, component)
-        if key:
-            legs[key] = Source.fromModelParameter(parameter.name())
+    add_inputs(model, [parameter for parameter, _ in inputs()])
+    legs = {key: Source.fromModelParameter(parameter.name()) for parameter, key in inputs() if key}
     child(model, "legs", "brushline:annotatelegs", "Work out the legs", (400, 300), legs,
           [("OUTPUT", "Legs"), ("MARKS", "Marks")])
     annotated = Source.fromChildOutput("legs", "OUTPUT")
@@ -95,16 +109,11 @@ def make():
     child(model, "gpx", "brushline:exportgpx", "Routes for GPS receivers", (1000, 480),
           {"INPUT": annotated, "MARKS": marks, "TITLE": title}, [("OUTPUT", "GPX")])
     model.setHelpContent({"ALG_DESC": HELP, "ALG_CREATOR": "Brushline", "ALG_VERSION": "1"})
-    model.updateDestinationParameters()
     return model
 
 
-def main():
-    ap = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    here = os.path.dirname(os.path.abspath(__file__))
-    ap.add_argument("-o", "--out", default=os.path.join(here, "event.model3"))
-    out = ap.parse_args().out
-
+def start():
+    """The host with Processing and Brushline; keep what it returns."""
     app = QgsApplication([], False)
     app.initQgis()
     sys.path.append("/usr/share/qgis/python/plugins")
@@ -113,8 +122,15 @@ def main():
     Processing.initialize()
     import brushline
     plugin = brushline.classFactory(None)
-    (getattr(plugin, "initProcessing", None) or plugin.initGui)()
-    model = make()
+    plugin.initProcessing()
+    return app, plugin
+
+
+def save(model, out):
+    model.updateDestinationParameters()
+    fits, faults = model.validate()
+    if not fits:
+        sys.exit("The model does not hold: " + "; ".join(faults))
     if not model.toFile(out):
         sys.exit("%s could not be written." % out)
     with open(out, encoding="utf-8") as file:
@@ -122,6 +138,15 @@ def main():
     with open(out, "w", encoding="utf-8") as file:
         file.write("<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n" + text)
     print(out)
+
+
+def main():
+    ap = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    here = os.path.dirname(os.path.abspath(__file__))
+    ap.add_argument("-o", "--out", default=os.path.join(here, "event.model3"))
+    out = ap.parse_args().out
+    app, _plugin = start()
+    save(make(), out)
     app.exitQgis()
 
 

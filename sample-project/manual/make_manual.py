@@ -8,6 +8,7 @@ screen. Everything is in the one file, pictures too.
 """
 import argparse
 import base64
+import collections
 import glob
 import html
 import os
@@ -24,6 +25,7 @@ SAMPLE = os.path.dirname(HERE)
 ROOT = os.path.dirname(SAMPLE)
 PICTURES = os.path.join(SAMPLE, "pictures")
 ALGORITHMS_AFTER = "03"   # the chapter on the algorithms comes after this one
+SHARED_BY = 4             # so many algorithms have a parameter alike, and it is explained once for all
 
 # The picture of each algorithm.
 PICTURE = {
@@ -35,7 +37,7 @@ PICTURE = {
 }
 
 STYLE = """
-body { font: 16px/1.5 "DejaVu Sans", sans-serif; color: #111; max-width: 46em; margin: 2em auto; padding: 0 1em; }
+body { font: 16px/1.5 "DejaVu Sans", sans-serif; color: #111; max-width: 55em; margin: 2em auto; padding: 0 1em; }
 h1 { margin-top: 2.5em; border-bottom: 2px solid #111; } h2 { margin-top: 2em; } h3 { margin-top: 2em; }
 pre, code { font-family: "DejaVu Sans Mono", monospace; font-size: 0.85em; background: #f2f2f2; }
 pre { padding: 0.7em; overflow-x: auto; } img { max-width: 100%; border: 1px solid #bbb; }
@@ -72,10 +74,18 @@ def parameter_row(definition):
     return row("<code>%s</code>" % definition.name(), words, about + html.escape(definition.help()), shown)
 
 
+def table(rows):
+    return "\n".join(["<table><tr><th>key</th><th>label</th><th>what</th><th>default</th></tr>"] + rows + ["</table>"])
+
+
 def algorithm_chapter():
-    """HTML of all algorithms, by group."""
+    """HTML of all algorithms, by group; parameters that many of them have alike stand once, at the end."""
     algorithms = sorted(QgsApplication.processingRegistry().providerById("brushline").algorithms(),
                         key=lambda each: (each.group(), each.displayName()))
+    rows = {each.name(): {definition.name(): parameter_row(definition) for definition in each.parameterDefinitions()
+                          if not definition.isDestination()} for each in algorithms}
+    often = collections.Counter(each for own in rows.values() for each in own.values())
+    shared = {each for each, count in often.items() if count >= SHARED_BY}
     parts = ["<h1>The algorithms</h1>"]
     group = None
     for each in algorithms:
@@ -90,16 +100,31 @@ def algorithm_chapter():
             sys.exit("No picture is named for %s." % each.name())
         parts.append('<p><img alt="%s" src="../pictures/%s"></p>' % (html.escape(each.displayName()), name))
         parts += ["<p>%s</p>" % html.escape(line) for line in each.shortHelpString().split("\n") if line.strip()]
-        parts.append("<table><tr><th>key</th><th>label</th><th>what</th><th>default</th></tr>")
-        parts += [parameter_row(definition) for definition in each.parameterDefinitions()
-                  if not definition.isDestination()]
-        parts.append("</table>")
+        own = rows[each.name()]
+        parts.append(table([text for text in own.values() if text not in shared]))
+        others = ["<code>%s</code>" % key for key, text in own.items() if text in shared]
+        if others:
+            parts.append('<p>And, as <a href="#shared">further below</a>: %s.</p>' % ", ".join(others))
         results = [definition for definition in each.parameterDefinitions() if definition.isDestination()]
         known = {definition.name() for definition in results}
         results += [output for output in each.outputDefinitions() if output.name() not in known]
         parts.append("<p>Results: %s.</p>" % ", ".join(
             "<code>%s</code> %s" % (result.name(), html.escape(result.description())) for result in results))
+    parts.append('<h2 id="shared">Parameters that many algorithms have</h2>')
+    parts.append(table([text for text in often if text in shared]))
     return "\n".join(parts)
+
+
+def chapter(path):
+    """A chapter's Markdown; a comment <!-- table.md --> stands for that file, where it is there."""
+    def put(match):
+        table = os.path.join(HERE, match.group(1))
+        if not os.path.isfile(table):
+            return "(%s is not there yet.)" % match.group(1)
+        with open(table, encoding="utf-8") as source:
+            return source.read()
+    with open(path, encoding="utf-8") as source:
+        return re.sub(r"<!-- (\S+\.md) -->", put, source.read())
 
 
 def with_pictures(text):
@@ -124,8 +149,7 @@ def main():
 
     chapters = []
     for path in sorted(glob.glob(os.path.join(HERE, "[0-9]*.md"))):
-        with open(path, encoding="utf-8") as source:
-            chapters.append(markdown.markdown(source.read(), extensions=["tables", "sane_lists"]))
+        chapters.append(markdown.markdown(chapter(path), extensions=["tables", "sane_lists"]))
         if os.path.basename(path).startswith(ALGORITHMS_AFTER):
             chapters.append(algorithm_chapter())
     body = "\n".join(chapters)

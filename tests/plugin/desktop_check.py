@@ -1,36 +1,17 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
-"""Run inside the desktop (--code): finds the algorithm in the toolbox, runs it from its dialog, looks at the result.
-
-Goes step by step on a timer, so that the desktop lives between the steps. Writes what was found to the file
-BRUSHLINE_RESULT, its last line "passed" or "FAILED: ...", and ends the desktop.
-"""
+"""Run inside the desktop (--code): finds the algorithm in the toolbox, runs it from its dialog, looks at the result."""
 import os
-import traceback
+import sys
 
 from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
-from qgis.PyQt.QtCore import QModelIndex, QTimer, Qt
-from qgis.PyQt.QtWidgets import QApplication, QDockWidget
-from qgis.utils import iface, plugins
+from qgis.utils import iface, plugins, unloadPlugin
+
+sys.path.insert(0, os.environ["BRUSHLINE_TESTS"])
+from desktop_support import PASS, SAMPLE, expect, later, pick, shot, start, toolbox, until, window  # noqa: E402
 
 ID = "brushline:annotatelegs"
-PASS = os.environ["BRUSHLINE_PASS"]
-SAMPLE = os.environ["BRUSHLINE_SAMPLE"]
 GEOPACKAGE = os.path.join(SAMPLE, "sample.gpkg")
 LEGS = 17       # the sample's three routes, one walker
-
-found = []      # lines for the result
-
-
-def expect(value, wanted, what):
-    if value != wanted:
-        raise AssertionError("%s: expected %r, got %r" % (what, wanted, value))
-    found.append("%s: %s" % (what, value))
-
-
-def shot(widget, name):
-    path = os.path.join(os.environ["BRUSHLINE_SHOTS"], "%s-%s.png" % (PASS, name))
-    if not widget.grab().save(path):
-        raise AssertionError("cannot write " + path)
 
 
 def registry():
@@ -53,65 +34,13 @@ def project():
     iface.mapCanvas().setExtent(layer.extent().buffered(150))
 
 
-def toolbox():
-    dock = iface.mainWindow().findChild(QDockWidget, "ProcessingToolbox")
-    if dock is None:
-        raise AssertionError("there is no toolbox")
-    dock.show()
-    dock.raise_()
-    dock.searchBox.setText("Brushline")
-    toolbox.dock = dock
-
-
-def leaves(model, parent=QModelIndex()):
-    for row in range(model.rowCount(parent)):
-        index = model.index(row, 0, parent)
-        if model.rowCount(index):
-            yield from leaves(model, index)
-        else:
-            yield index
-
-
-def pick():
-    """The search for the plugin's name leaves its algorithms alone; choose ours as a click would."""
-    tree = toolbox.dock.algorithmTree
-    shown = [index for index in leaves(tree.model())]
-    names = [tree.model().data(index, Qt.DisplayRole) for index in shown]
-    expect("Annotate legs" in names, True, "shown by the search for Brushline: " + ", ".join(names))
-    index = shown[names.index("Annotate legs")]
-    tree.expandAll()
-    tree.setCurrentIndex(index)
-    expect(tree.selectedAlgorithm().id(), ID, "chosen")
-    shot(iface.mainWindow(), "toolbox")
-    QTimer.singleShot(0, toolbox.dock.executeAlgorithm)     # returns when the dialog is closed
-
-
-def dialog():
-    """The dialog the toolbox opened, filled in."""
-    for widget in QApplication.topLevelWidgets():
-        if widget.__class__.__name__ == "AlgorithmDialog" and widget.isVisible():
-            dialog.window = widget
-            break
-    else:
-        raise AssertionError("no dialog was opened")
-    window = dialog.window
-    expect(window.algorithm().id(), ID, "dialog of")
-    window.setParameters({"INPUT": "routes", "ROUTE_FIELD": "route", "POINTS": "points",
-                          "DEM": os.path.join(SAMPLE, "terrain.tif"), "DATE": "2026-06-20"})
-    window.resize(1000, 860)
-
-
-def run():
-    shot(dialog.window, "dialog")
-    dialog.window.runButton().click()
-
-
 def result():
-    """None while the algorithm runs."""
-    layers = [each for each in QgsProject.instance().mapLayers().values() if each.name() == "Legs"]
-    if not layers:
-        return None
-    layer = layers[0]
+    """The legs; None while the algorithm runs."""
+    layers = QgsProject.instance().mapLayersByName("Legs")
+    return layers[0] if layers else None
+
+
+def look(layer):
     expect(layer.featureCount(), LEGS, "legs")
     first = next(layer.getFeatures())
     expect([first["route"], first["leg"], first["from_name"]], ["Camp to stand", 1, "Camp"], "first leg")
@@ -120,68 +49,45 @@ def result():
     expect(rules, ["\"direction\" = 'out'", "\"direction\" = 'back'"], "rules of the style")
     expect(layer.labelsEnabled(), True, "labels")
     expect("dial_text" in layer.labeling().settings().fieldName, True, "the label has the dial")
-    for other in QgsProject.instance().mapLayers().values():
-        if other.name() == "routes":
-            QgsProject.instance().layerTreeRoot().findLayer(other).setItemVisibilityChecked(False)
-    shot(dialog.window, "dialog-run")
-    dialog.window.close()
+    for other in QgsProject.instance().mapLayersByName("routes"):
+        QgsProject.instance().layerTreeRoot().findLayer(other).setItemVisibilityChecked(False)
     iface.mapCanvas().setExtent(first.geometry().boundingBox().buffered(150))
     iface.mapCanvas().refresh()
-    return layer
-
-
-def picture():
-    if iface.mapCanvas().isDrawing():
-        return None
-    shot(iface.mainWindow(), "map")
-    return True
 
 
 def disabled():
     """Taking the loader away leaves the provider to the native plugin."""
-    if PASS != "both":
-        return True
-    from qgis.utils import unloadPlugin
     expect(unloadPlugin("brushline"), True, "loader disabled")
     providers = [each.id() for each in QgsApplication.processingRegistry().providers()]
     expect(providers.count("brushline"), 1, "providers without the loader")
-    return True
 
 
-def finish(verdict):
-    with open(os.environ["BRUSHLINE_RESULT"], "w", encoding="utf-8") as file:
-        file.write("\n".join(found + [verdict]) + "\n")
-    for widget in QApplication.topLevelWidgets():
-        if widget.__class__.__name__ == "AlgorithmDialog":
-            widget.close()
-    QTimer.singleShot(500, leave)
+def check():
+    registry()
+    project()
+    yield
+    dock = toolbox("Brushline")
+    yield
+    expect(pick(dock, "Annotate legs"), ID, "chosen")
+    shot(iface.mainWindow(), "toolbox")
+    later(dock.executeAlgorithm)
+    dialog = yield from until("the dialog", lambda: window("AlgorithmDialog"))
+    expect(dialog.algorithm().id(), ID, "dialog of")
+    dialog.setParameters({"INPUT": "routes", "ROUTE_FIELD": "route", "POINTS": "points",
+                          "DEM": os.path.join(SAMPLE, "terrain.tif"), "DATE": "2026-06-20"})
+    dialog.resize(1000, 860)
+    yield
+    shot(dialog, "dialog")
+    dialog.runButton().click()
+    layer = yield from until("the legs", result)
+    look(layer)
+    shot(dialog, "dialog-run")
+    dialog.close()
+    yield
+    yield from until("the map", lambda: not iface.mapCanvas().isDrawing())
+    shot(iface.mainWindow(), "map")
+    if PASS == "both":
+        disabled()
 
 
-def leave():
-    QgsProject.instance().clear()
-    QgsProject.instance().setDirty(False)
-    iface.actionExit().trigger()
-
-
-# A step that returns None where True is listed is asked again until it has something.
-steps = [(registry, False), (project, False), (toolbox, False), (pick, False), (dialog, False), (run, False),
-         (result, True), (picture, True), (disabled, True)]
-
-
-def go_on():
-    try:
-        step, waits = steps[0]
-        value = step()
-        if not waits or value is not None:
-            steps.pop(0)
-    except BaseException:    # the desktop must end, whatever went wrong
-        traceback.print_exc()
-        finish("FAILED: " + traceback.format_exc().strip().splitlines()[-1])
-        return
-    if steps:
-        QTimer.singleShot(500, go_on)
-    else:
-        finish("passed")
-
-
-QTimer.singleShot(2000, go_on)
+start(check)
