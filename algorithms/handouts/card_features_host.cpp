@@ -2,6 +2,7 @@
 #include "handouts/card_features_host.h"
 
 #include "quantities/progress.h"
+#include "shared/source_features_host.h"
 
 #include <QSet>
 #include <qgsexception.h>
@@ -69,8 +70,8 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
             role = field("role"), walker = field("walker"), direction = field("direction");
   long strangers = 0;
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(featuresKey, *source);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     bool hasLeg = false, hasAt = false;

@@ -4,6 +4,7 @@
 #include "quantities/progress.h"
 #include "shared/geodesic.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QHash>
 #include <QMap>
@@ -334,8 +335,8 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
   const bool directed = source->fields().lookupField(QStringLiteral("direction")) >= 0;
   long strangers = 0, placeless = 0;
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(marksKey, *source);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     row.setRow(feature);
@@ -436,9 +437,9 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
   PassedOver passedOver(source->sourceName(), feedback);
   Values row(source->fields());
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  SourceFeatures features(inputKey, *source);
   long rows = 0;
-  while (features.nextFeature(feature)) {
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     ++rows;

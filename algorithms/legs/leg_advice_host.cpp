@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "legs/leg_advice_host.h"
+#include "shared/source_features_host.h"
 
 #include <QStringList>
 #include <qgsexception.h>
@@ -15,10 +16,11 @@ QString keyOf(const QString &route, int number) { return route + QLatin1Char('\n
 } // namespace
 
 Definitions LegAdvice::definitions() {
-  return {advanced(helped(new QgsProcessingParameterFeatureSource(foundKey, tr("Hazards found on these routes"),
-                                                                  QList<int>() << host::anyTable, QVariant(), true),
-                          tr("The output of “Check legs for hazards” for the same routes: its advice goes into the field "
-                             "warnings.")))};
+  return {
+      advanced(helped(new QgsProcessingParameterFeatureSource(foundKey, tr("Hazards found on these routes"),
+                                                              QList<int>() << host::anyTable, QVariant(), true),
+                      tr("The output of “Check legs for hazards” for the same routes: its advice goes into the field "
+                         "warnings.")))};
 }
 
 void LegAdvice::check(const ParameterReader &reader) {
@@ -39,9 +41,9 @@ LegAdvice::LegAdvice(const ParameterReader &reader) {
   int index[4];
   for (int i = 0; i < 4; ++i)
     index[i] = source->fields().lookupField(QString::fromLatin1(wanted[i]));
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  SourceFeatures features(foundKey, *source);
   QgsFeature feature;
-  while (features.nextFeature(feature))
+  while (features.next(feature))
     mFound[keyOf(feature.attribute(index[0]).toString(), feature.attribute(index[1]).toInt())].append(
         {feature.attribute(index[2]).toString(), feature.attribute(index[3]).toString()});
 }

@@ -14,7 +14,7 @@
 
 namespace brushline {
 
-PointSource::PointSource(const ParameterReader &reader, const QString &key) : mSource(reader.source(key)) {
+PointSource::PointSource(const ParameterReader &reader, const QString &key) : mKey(key), mSource(reader.source(key)) {
   if (!mSource)
     throw QgsProcessingException(tr("%1: give a layer with points.").arg(key));
   if (!host::isPointType(mSource->wkbType()))
@@ -42,11 +42,11 @@ bool PointSource::next(PointInput &point, const QgsFeedback *feedback) {
   if (feedback->isCanceled())
     throw Cancelled();
   if (!mBegun) {
-    mFeatures = mSource->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+    mFeatures = SourceFeatures(mKey, *mSource);
     mBegun = true;
   }
   while (mPart >= mParts) {
-    if (!mFeatures.nextFeature(mFeature)) {
+    if (!mFeatures.next(mFeature)) {
       if (feedback->isCanceled()) // the host ends the reading then
         throw Cancelled();
       return false;

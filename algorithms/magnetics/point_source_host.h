@@ -5,10 +5,10 @@
 #include "quantities/place.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgsfeature.h>
-#include <qgsfeatureiterator.h>
 
 #include <memory>
 #include <optional>
@@ -48,9 +48,10 @@ public:
 private:
   void locate(PointInput &point) const;
 
+  QString mKey;
   std::unique_ptr<QgsProcessingFeatureSource> mSource;
   ToPlaces mToPlaces;
-  QgsFeatureIterator mFeatures;
+  SourceFeatures mFeatures;
   QgsFeature mFeature; // the one whose points are being given
   int mPart = 0, mParts = 0;
   bool mBegun = false;

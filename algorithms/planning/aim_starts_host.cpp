@@ -7,6 +7,7 @@
 #include "shared/grid_parameters.h"
 #include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgsexception.h>
 #include <qgsgeometry.h>
@@ -40,7 +41,7 @@ AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsPr
       wanted << field;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(wanted);
-  mFeatures = mSource->getFeatures(request, host::skipValidityChecks);
+  mFeatures = SourceFeatures(startsKey, *mSource, request);
 }
 
 void AimStarts::check(const ParameterReader &reader) {
@@ -100,7 +101,7 @@ bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
 
 bool AimStarts::next(AimStartInput &start) {
   QgsFeature feature;
-  while (mWaiting.empty() && mFeatures.nextFeature(feature)) {
+  while (mWaiting.empty() && mFeatures.next(feature)) {
     if (mFeedback->isCanceled())
       throw Cancelled();
     ++mRead;

@@ -3,9 +3,9 @@
 
 #include "planning/aim_off_parameters.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
-#include <qgsfeatureiterator.h>
 
 #include <deque>
 #include <map>
@@ -61,7 +61,7 @@ private:
   std::unique_ptr<QgsProcessingFeatureSource> mSource;
   QgsCoordinateTransformContext mTransforms;
   ToPlaces mToPlaces;
-  QgsFeatureIterator mFeatures;
+  SourceFeatures mFeatures;
   std::unique_ptr<Grid> mGrid; // null: the UTM zone of each start
   std::map<std::string, Grid> mStandardGrids;
   std::deque<AimStartInput> mWaiting; // points of one feature

@@ -4,6 +4,7 @@
 #include "shared/base_algorithm.h"
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgsexception.h>
 #include <qgsfeatureiterator.h>
@@ -27,10 +28,10 @@ int nameField(const ParameterReader &reader, const QgsProcessingFeatureSource &s
 void tellInvalid(const QgsProcessingFeatureSource &source, QgsProcessingFeedback *feedback) {
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(QgsAttributeList());
-  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
+  SourceFeatures features(obstaclesKey, source, request);
   QgsFeature feature;
   int count = 0;
-  while (features.nextFeature(feature)) {
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     if (feature.hasGeometry() && !feature.geometry().isEmpty() && !feature.geometry().isGeosValid())

@@ -6,6 +6,7 @@
 #include "shared/geodesic.h"
 #include "shared/grid_north.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgscurve.h>
@@ -296,8 +297,8 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
   QgsCoordinateTransform transform(source->sourceCrs(), mCrs, mTransforms);
   int passedOver = 0;
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(key, *source);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {

@@ -3,6 +3,7 @@
 
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QMap>
 #include <qgsexception.h>
@@ -31,9 +32,9 @@ SeparationTable readTable(const ParameterReader &reader) {
     throw QgsProcessingException(Text::tr("%1: table “%2” needs the columns kind and distance_m (metres).")
                                      .arg(distancesKey, source->sourceName()));
   SeparationTable table;
-  QgsFeatureIterator rows = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  SourceFeatures rows(distancesKey, *source);
   QgsFeature row;
-  while (rows.nextFeature(row)) {
+  while (rows.next(row)) {
     const QVariant name = row.attribute(kind), metres = row.attribute(distance);
     if (name.toString().trimmed().isEmpty() && metres.isNull())
       continue; // an empty row of a spreadsheet
@@ -44,11 +45,12 @@ SeparationTable readTable(const ParameterReader &reader) {
         throw std::invalid_argument(Text::tr("distance_m is “%1”, no number").arg(metres.toString()).toStdString());
       table.add(name.toString().toStdString(), Length::metres(value));
     } catch (const std::invalid_argument &error) {
-      throw QgsProcessingException(Text::tr("%1: table “%2”, feature %3: %4. Give each kind one row with its distance in "
-                                            "metres.")
-                                       .arg(distancesKey, source->sourceName())
-                                       .arg(row.id())
-                                       .arg(QString::fromUtf8(error.what())));
+      throw QgsProcessingException(
+          Text::tr("%1: table “%2”, feature %3: %4. Give each kind one row with its distance in "
+                   "metres.")
+              .arg(distancesKey, source->sourceName())
+              .arg(row.id())
+              .arg(QString::fromUtf8(error.what())));
     }
   }
   if (table.empty())
@@ -73,21 +75,22 @@ Definitions definitions() {
              helped(new QgsProcessingParameterFeatureSource(disturbancesKey, Text::tr("Iron and current"),
                                                             QList<int>() << host::anyTable, QVariant(), true),
                     Text::tr("Power lines, fences, vehicles: what draws the needle off.")),
-             helped(new QgsProcessingParameterField(kindKey, Text::tr("Field with the kind"), QVariant(), disturbancesKey,
-                                                    host::anyField, false, true),
+             helped(new QgsProcessingParameterField(kindKey, Text::tr("Field with the kind"), QVariant(),
+                                                    disturbancesKey, host::anyField, false, true),
                     Text::tr("Empty: the field called “kind”.")),
              advanced(helped(new QgsProcessingParameterFeatureSource(distancesKey, Text::tr("Table of distances"),
                                                                      QList<int>() << host::anyTable, QVariant(), true),
                              Text::tr("Columns kind and distance_m: how far the compass must be from each kind, in "
                                       "metres. Empty: the built-in table, which the help prints.")))} +
-         features_parameters::definitions(hazardsKey, Text::tr("Hazards"),
-                                          Text::tr("Cliffs, water, bogs, mine works: layers of points, lines or areas."),
-                                          true) +
+         features_parameters::definitions(
+             hazardsKey, Text::tr("Hazards"),
+             Text::tr("Cliffs, water, bogs, mine works: layers of points, lines or areas."), true) +
          features_parameters::nameDefinitions() +
-         Definitions{helped(numberDefinition(marginKey, Text::tr("Margin round hazards (m)"), marginLimits),
-                            Text::tr("A leg that comes nearer than this to a hazard is told; in metres.")),
-                     helped(numberDefinition(slopeKey, Text::tr("Steepest ground (degrees)"), slopeLimits),
-                            Text::tr("Ground steeper than this is told, whichever way it falls; needs a terrain model."))};
+         Definitions{
+             helped(numberDefinition(marginKey, Text::tr("Margin round hazards (m)"), marginLimits),
+                    Text::tr("A leg that comes nearer than this to a hazard is told; in metres.")),
+             helped(numberDefinition(slopeKey, Text::tr("Steepest ground (degrees)"), slopeLimits),
+                    Text::tr("Ground steeper than this is told, whichever way it falls; needs a terrain model."))};
 }
 
 void check(const ParameterReader &reader) {
@@ -124,10 +127,10 @@ HazardSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedbac
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
       names << QStringLiteral("“%1” (%2)").arg(it.key()).arg(it.value());
     if (!names.isEmpty())
-      feedback->pushWarning(Text::tr("%1: layer “%2” has kinds for which no distance is known: %3. They are not checked. "
-                                     "Give their distances in %4.")
-                                .arg(disturbancesKey, source->sourceName(), names.join(QLatin1String(", ")),
-                                     distancesKey));
+      feedback->pushWarning(
+          Text::tr("%1: layer “%2” has kinds for which no distance is known: %3. They are not checked. "
+                   "Give their distances in %4.")
+              .arg(disturbancesKey, source->sourceName(), names.join(QLatin1String(", ")), distancesKey));
   }
   setting.hazards = features_parameters::read(reader, hazardsKey, features_parameters::nameField(reader), feedback);
   return setting;

@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QHash>
 #include <qgscoordinatetransform.h>
@@ -48,8 +49,8 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
   const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   std::vector<End> ends;
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(key, *source);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     End end;

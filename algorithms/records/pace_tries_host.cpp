@@ -2,6 +2,7 @@
 #include "records/pace_tries_host.h"
 
 #include "quantities/progress.h"
+#include "shared/source_features_host.h"
 
 #include <QHash>
 #include <qgsexception.h>
@@ -126,8 +127,8 @@ std::vector<WalkerTries> read(const ParameterReader &reader, QgsProcessingFeedba
   QString first;
   const double expected = double(table->featureCount());
   QgsFeature row;
-  QgsFeatureIterator features = table->getFeatures(request, host::skipValidityChecks);
-  while (features.nextFeature(row)) {
+  SourceFeatures features(inputKey, *table, request);
+  while (features.next(row)) {
     if (feedback->isCanceled())
       throw Cancelled();
     if (++rows % 1024 == 0 && expected > 0)

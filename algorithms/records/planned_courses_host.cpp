@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/routes_parameters.h"
+#include "shared/source_features_host.h"
 
 #include <qgsexception.h>
 #include <qgsfeatureiterator.h>
@@ -48,8 +49,8 @@ QHash<QString, PlannedLegInfo> readInfo(const ParameterReader &reader, QStringLi
     return ok && std::isfinite(value) ? std::optional(value) : std::nullopt;
   };
   QgsFeature feature;
-  QgsFeatureIterator features = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(inputKey, *source);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     const QString name = feature.attribute(walker).toString().trimmed();

@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/routes_parameters.h"
+#include "shared/source_features_host.h"
 
 #include <QHash>
 #include <qgsexception.h>
@@ -227,11 +228,11 @@ FieldRecords read(const ParameterReader &reader, const std::vector<Walker> &walk
   FieldRecords records;
   records.paced = columns.paced;
   QHash<QString, size_t> byName;
-  QgsFeatureIterator rows = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  SourceFeatures rows(inputKey, *source);
   QgsFeature row;
   long number = 0;
   int empty = 0;
-  while (rows.nextFeature(row)) {
+  while (rows.next(row)) {
     if (feedback->isCanceled())
       throw Cancelled();
     ++number;

@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QDateTime>
 #include <qgsexception.h>
@@ -191,7 +192,7 @@ TrackSource::TrackSource(const ParameterReader &reader, TrackNames names, QgsPro
                                 .arg(tracksKey, mSource->sourceName(), orderKey));
   }
   mExpected = mSource->featureCount();
-  mFeatures = mSource->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
+  mFeatures = SourceFeatures(tracksKey, *mSource);
 }
 
 TrackSource::~TrackSource() = default;
@@ -232,7 +233,7 @@ void TrackSource::addLine(TrackInput &track, const QgsAbstractGeometry &part) {
 
 bool TrackSource::nextLine(TrackInput &track) {
   QgsFeature feature;
-  if (!mFeatures.nextFeature(feature)) {
+  if (!mFeatures.next(feature)) {
     if (mFeedback->isCanceled())
       throw Cancelled();
     return false;
@@ -264,7 +265,7 @@ void TrackSource::gather() {
   mPoints = std::make_unique<Points>();
   QHash<QString, size_t> byKey;
   QgsFeature feature;
-  while (mFeatures.nextFeature(feature)) {
+  while (mFeatures.next(feature)) {
     if (mFeedback->isCanceled())
       throw Cancelled();
     const QString name = text(feature, mTrack);

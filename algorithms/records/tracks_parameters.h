@@ -4,10 +4,10 @@
 #include "records/track.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QHash>
 #include <qgscoordinatetransform.h>
-#include <qgsfeatureiterator.h>
 
 #include <map>
 #include <memory>
@@ -76,7 +76,7 @@ private:
   TrackNames mNames;
   int mTrack, mOrder, mTime, mRoute, mWalker, mSegment, mSegmentPoint;
   QList<int> mMergedFrom; // fields that tell which file a point came from
-  QgsFeatureIterator mFeatures;
+  SourceFeatures mFeatures;
   std::unique_ptr<Points> mPoints;
   bool mRouteNamed;
   long mRead = 0, mExpected = 0, mNumber = 0, mUnplaced = 0, mBadTimes = 0;

@@ -3,11 +3,20 @@
 
 #include "shared/parameter_reader_host.h"
 
+#include <optional>
 #include <vector>
 
 class QgsMapLayer;
 
 namespace brushline {
+
+//! How a layer is shown.
+struct Look {
+  QString resource; //!< path of a style inside the library
+  //! Legs that come for several walkers wear the labels of one: whom the layer's variable brushline_walker names. Empty
+  //! where there is only one walker; none for layers without walkers.
+  std::optional<QString> walker;
+};
 
 /**
  * KEEP_STYLE: the looks of layers that were written to files, kept with them, so that they look the same wherever the
@@ -21,11 +30,10 @@ public:
   //! False also where an algorithm has no such parameter.
   static bool wanted(const ParameterReader &reader);
 
-  //! Gives a layer a look. \param resource path of a style inside the library. \returns what went wrong; empty:
-  //! nothing.
-  static QString dress(QgsMapLayer &layer, const QString &resource);
+  //! Gives a layer a look. \returns what went wrong; empty: nothing.
+  static QString dress(QgsMapLayer &layer, const Look &look);
 
-  void add(const QString &destination, const QString &resource) { mLayers.push_back({destination, resource}); }
+  void add(const QString &destination, const Look &look) { mLayers.push_back({destination, look}); }
   /**
    * Into a GeoPackage as the layer's default style, beside other files as a file .qml. Layers in memory and in servers'
    * databases are left alone. What cannot be kept is told; the layers themselves are whole. Main thread.
@@ -34,7 +42,8 @@ public:
 
 private:
   struct Layer {
-    QString destination, resource;
+    QString destination;
+    Look look;
   };
   std::vector<Layer> mLayers;
 };

@@ -2,6 +2,7 @@
 #include "shared/place_reader_host.h"
 
 #include "quantities/progress.h"
+#include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgsexception.h>
@@ -53,8 +54,8 @@ void readPlaces(const QString &key, const QgsProcessingFeatureSource &source, in
   QgsFeature feature;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(nameField >= 0 ? QgsAttributeList{nameField} : QgsAttributeList());
-  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(key, source, request);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {

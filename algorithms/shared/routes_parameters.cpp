@@ -6,6 +6,7 @@
 #include "shared/grid_north.h"
 #include "shared/grid_parameters.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <QDateTime>
 #include <QHash>
@@ -166,8 +167,7 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
       wanted << field;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(wanted);
-  // Our own checks name feature and reason, and pass over one route instead of stopping the club's whole day.
-  mFeatures = mSource->getFeatures(request, host::skipValidityChecks);
+  mFeatures = SourceFeatures(inputKey, *mSource, request);
 }
 
 RouteSource::~RouteSource() = default;
@@ -345,7 +345,7 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
 
 bool RouteSource::nextLine(RouteInput &route) {
   QgsFeature feature;
-  while (mFeatures.nextFeature(feature)) {
+  while (mFeatures.next(feature)) {
     if (mFeedback->isCanceled())
       throw Cancelled();
     ++mRead;
@@ -407,7 +407,7 @@ void RouteSource::gatherPoints() {
   mGathered = std::make_unique<Gathered>();
   QHash<QString, size_t> byName;
   QgsFeature feature;
-  while (mFeatures.nextFeature(feature)) {
+  while (mFeatures.next(feature)) {
     if (mFeedback->isCanceled())
       throw Cancelled();
     ++mRead;

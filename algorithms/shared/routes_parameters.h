@@ -5,10 +5,10 @@
 #include "shared/geodesic.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/route.h"
+#include "shared/source_features_host.h"
 
 #include <QSet>
 #include <qgscoordinatetransform.h>
-#include <qgsfeatureiterator.h>
 
 #include <functional>
 #include <map>
@@ -117,7 +117,7 @@ private:
   QgsCoordinateTransform mToGrid;
   std::map<std::string, Grid> mStandardGrids;
   int mRouteField = -1, mOrderField = -1;
-  QgsFeatureIterator mFeatures;
+  SourceFeatures mFeatures;
   long mRead = 0, mNumber = 0, mSkipped = 0, mExpected = 0;
   QString mFirstReason;
   bool mToldOutside = false;

@@ -3,6 +3,7 @@
 
 #include "quantities/progress.h"
 #include "shared/place_reader_host.h"
+#include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
 #include <qgscurve.h>
@@ -124,10 +125,10 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
   Reader reader(source, transforms);
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(nameField >= 0 ? QgsAttributeList{nameField} : QgsAttributeList());
-  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
+  SourceFeatures features(key, source, request);
   QgsFeature feature;
   int spoiled = 0;
-  while (features.nextFeature(feature)) {
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     Shape shape;

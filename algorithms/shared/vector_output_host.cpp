@@ -29,16 +29,16 @@ class StylePostProcessor final : public QgsProcessingLayerPostProcessorInterface
   Q_DECLARE_TR_FUNCTIONS(brushline::StylePostProcessor)
 
 public:
-  explicit StylePostProcessor(const QString &resource) : mResource(resource) {}
+  explicit StylePostProcessor(const Look &look) : mLook(look) {}
 
   void postProcessLayer(QgsMapLayer *layer, QgsProcessingContext &, QgsProcessingFeedback *feedback) override {
-    if (const QString failure = KeptStyles::dress(*layer, mResource); !failure.isEmpty())
+    if (const QString failure = KeptStyles::dress(*layer, mLook); !failure.isEmpty())
       feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(failure));
     layer->triggerRepaint();
   }
 
 private:
-  QString mResource;
+  Look mLook;
 };
 
 // Removes a file output that was begun, with the side files of its format.
@@ -62,7 +62,8 @@ void removeFiles(const QString &destination) {
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
-    : mContext(reader.context()), mKey(key), mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr) {
+    : mContext(reader.context()), mKey(key), mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr),
+      mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
@@ -90,7 +91,19 @@ void VectorOutput::fail(const QString &reason) {
                                    .arg(mKey, mDestination, reason));
 }
 
+void VectorOutput::seeWalker(const QgsFeature &feature) {
+  const QString walker = feature.attribute(mWalkerField).toString();
+  if (!mWalker) {
+    mFirstWalker = walker;
+    mWalker.emplace(); // only one so far
+  } else if (walker != mFirstWalker) {
+    mWalker = mFirstWalker;
+  }
+}
+
 void VectorOutput::add(QgsFeature &feature) {
+  if (mWalkerField >= 0 && (!mWalker || mWalker->isEmpty()))
+    seeWalker(feature);
   if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert))
     fail(mSink->lastError());
 }
@@ -100,10 +113,11 @@ QString VectorOutput::finish(const QString &styleResource) {
     fail(mSink->lastError());
   mSink.reset();
   mFinished = true;
+  const Look look{styleResource, mWalker};
   if (!styleResource.isEmpty() && mContext.willLoadLayerOnCompletion(mDestination))
-    mContext.layerToLoadOnCompletionDetails(mDestination).setPostProcessor(new StylePostProcessor(styleResource));
+    mContext.layerToLoadOnCompletionDetails(mDestination).setPostProcessor(new StylePostProcessor(look));
   if (mStyles && !styleResource.isEmpty())
-    mStyles->add(mDestination, styleResource);
+    mStyles->add(mDestination, look);
   return mDestination;
 }
 

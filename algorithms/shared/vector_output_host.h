@@ -53,12 +53,16 @@ public:
 
 private:
   void fail(const QString &reason);
+  void seeWalker(const QgsFeature &feature);
 
   QgsProcessingContext &mContext;
   QString mKey;
   QString mDestination;
   std::unique_ptr<QgsFeatureSink> mSink;
   std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
+  int mWalkerField;
+  std::optional<QString> mWalker; // whose labels are worn; see Look
+  QString mFirstWalker;
   bool mFinished = false;
 };
 

@@ -2,6 +2,7 @@
 #include "shared/walker_parameters.h"
 
 #include "shared/compass.h"
+#include "shared/source_features_host.h"
 
 #include <QSet>
 #include <qgsexception.h>
@@ -78,13 +79,12 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
   QSet<QString> seen;
   int empty = 0;
   QgsFeature row;
-  QgsFeatureIterator rows = table.getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (rows.nextFeature(row)) {
+  SourceFeatures rows(walkersKey, table);
+  while (rows.next(row)) {
     const QString walkerName = name.value(row).toString().trimmed();
     if (walkerName.isEmpty()) {
-      const bool anything = count.value(row).isValid() || kind.value(row).isValid() ||
-                            paceError.value(row).isValid() || bearingError.value(row).isValid() ||
-                            eye.value(row).isValid() || speed.value(row).isValid();
+      const bool anything = count.value(row).isValid() || kind.value(row).isValid() || paceError.value(row).isValid() ||
+                            bearingError.value(row).isValid() || eye.value(row).isValid() || speed.value(row).isValid();
       if (anything)
         throw QgsProcessingException(
             Text::tr("%1: table “%2”, feature %3 has numbers but no name. Fill its column “walker”, or delete the row.")
@@ -151,10 +151,11 @@ Definitions definitions() {
                       "unless the number is under 90: that can only be double paces already. (90 to 110 could be "
                       "either and is refused.)")),
       kindDefinition(),
-      advanced(helped(numberDefinition(paceErrorKey, Text::tr("Error of the pace count (percent, 1 sigma)"),
-                                       Walker::paceErrorLimits),
-                      Text::tr("How far a paced distance strays, as a standard deviation in percent. 3 or less on level "
-                               "ground by a practised walker, 5 and more in brush."))),
+      advanced(
+          helped(numberDefinition(paceErrorKey, Text::tr("Error of the pace count (percent, 1 sigma)"),
+                                  Walker::paceErrorLimits),
+                 Text::tr("How far a paced distance strays, as a standard deviation in percent. 3 or less on level "
+                          "ground by a practised walker, 5 and more in brush."))),
       helped(new QgsProcessingParameterEnum(slopeKey, Text::tr("Effect of slope on paces"), slopes, false, 1),
              Text::tr("Slope table: steps get shorter uphill and, less so, downhill, by a table of 1917 (Moss, Manual "
                       "of Military Training); the steps are counted along the ground. Needs a terrain model; without "
@@ -166,11 +167,12 @@ Definitions definitions() {
                       "Without a terrain model the minutes are those of level ground.")),
       advanced(helped(numberDefinition(eyeKey, Text::tr("Height of the eyes (m)"), Walker::eyeLimits),
                       Text::tr("Height of the walker's eyes above the ground, in metres."))),
-      helped(new QgsProcessingParameterFeatureSource(walkersKey, Text::tr("Walkers (table, one row each)"),
-                                                     QList<int>() << host::anyTable, QVariant(), true),
-             Text::tr("Every leg comes once for each walker of this table. Columns: walker (a name), and where they "
-                      "differ from the parameters paces_100m (single steps over 100 m), pace_kind (0 single, 1 double), "
-                      "pace_err (percent), brg_err (degrees), eye_m, speed_f (1 is the rule's own speed)."))};
+      helped(
+          new QgsProcessingParameterFeatureSource(walkersKey, Text::tr("Walkers (table, one row each)"),
+                                                  QList<int>() << host::anyTable, QVariant(), true),
+          Text::tr("Every leg comes once for each walker of this table. Columns: walker (a name), and where they "
+                   "differ from the parameters paces_100m (single steps over 100 m), pace_kind (0 single, 1 double), "
+                   "pace_err (percent), brg_err (degrees), eye_m, speed_f (1 is the rule's own speed)."))};
 }
 
 std::vector<Walker> read(const ParameterReader &reader, Angle bearingError, QgsProcessingFeedback *feedback) {

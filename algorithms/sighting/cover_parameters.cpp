@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/cover_parameters.h"
 
+#include "shared/source_features_host.h"
 #include "sighting/cover_patches_host.h"
 #include "sighting/extinction.h"
 
@@ -40,18 +41,19 @@ std::shared_ptr<const CoverTable> readTable(const ParameterReader &reader) {
   const auto need = [&](const char *name) {
     const int index = fields.lookupField(QString::fromLatin1(name));
     if (index < 0)
-      throw QgsProcessingException(Text::tr("%1: table “%2” has no column “%3”. It needs class and sight_m, and may have "
-                                            "sight_bare, speed_f, pace_f and note.")
-                                       .arg(tableKey, source->sourceName(), QString::fromLatin1(name)));
+      throw QgsProcessingException(
+          Text::tr("%1: table “%2” has no column “%3”. It needs class and sight_m, and may have "
+                   "sight_bare, speed_f, pace_f and note.")
+              .arg(tableKey, source->sourceName(), QString::fromLatin1(name)));
     return index;
   };
   const int name = need("class"), sight = need("sight_m");
-  const int bare = fields.lookupField(QStringLiteral("sight_bare")), speed = fields.lookupField(QStringLiteral("speed_f")),
-            pace = fields.lookupField(QStringLiteral("pace_f"));
+  const int bare = fields.lookupField(QStringLiteral("sight_bare")),
+            speed = fields.lookupField(QStringLiteral("speed_f")), pace = fields.lookupField(QStringLiteral("pace_f"));
   auto table = std::make_shared<CoverTable>();
   QgsFeature row;
-  QgsFeatureIterator rows = source->getFeatures(QgsFeatureRequest(), host::skipValidityChecks);
-  while (rows.nextFeature(row)) {
+  SourceFeatures rows(tableKey, *source);
+  while (rows.next(row)) {
     const auto number = [&](int index, const Limits &limits) -> std::optional<double> {
       const QVariant value = index < 0 ? QVariant() : row.attribute(index);
       if (value.isNull() || value.toString().trimmed().isEmpty())
@@ -124,9 +126,10 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
     QStringList names;
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
       names << QStringLiteral("“%1” (%2)").arg(it.key()).arg(it.value());
-    const QString message = Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the "
-                                     "cover there. Give them in %4, or choose the %5 they belong to.")
-                                .arg(coverKey, source.sourceName(), names.join(QLatin1String(", ")), tableKey, legendKey);
+    const QString message =
+        Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the "
+                 "cover there. Give them in %4, or choose the %5 they belong to.")
+            .arg(coverKey, source.sourceName(), names.join(QLatin1String(", ")), tableKey, legendKey);
     if (patches.empty())
       throw QgsProcessingException(message);
     feedback->pushWarning(message);
@@ -174,29 +177,32 @@ Definitions coverDefinitions() {
       helped(new QgsProcessingParameterFeatureSource(tableKey, Text::tr("Cover table of your own"),
                                                      QList<int>() << host::anyTable, QVariant(), true),
              Text::tr("Columns: class, sight_m (metres at which half the marks are still clear), and if you like "
-                      "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where nobody walks), pace_f (of "
+                      "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where "
+                      "nobody walks), pace_f (of "
                       "the number of paces), note. Measure your own: walk away from a mark until half of it is gone.")),
       helped(new QgsProcessingParameterEnum(seasonKey, Text::tr("Season"), seasons, false, 0),
              Text::tr("Whether the leaves are out. Bare uses sight_bare where the table has it.")),
-      advanced(helped(new QgsProcessingParameterRasterLayer(sightsKey, Text::tr("Sight distance raster (m)"), QVariant(),
-                                                            true),
-                      Text::tr("Metres at which half the marks are still clear. Takes precedence over the cover where "
-                               "it has data."))),
-      advanced(helped(numberDefinition(clearKey, Text::tr("Chance of a clear sight that a mark needs"),
-                                       SpacingRule::clearLimits),
-                      Text::tr("A mark is used up to the distance at which it is clear with this probability; 0.5 is the "
-                               "table's own sight distance.")))};
+      advanced(helped(
+          new QgsProcessingParameterRasterLayer(sightsKey, Text::tr("Sight distance raster (m)"), QVariant(), true),
+          Text::tr("Metres at which half the marks are still clear. Takes precedence over the cover where "
+                   "it has data."))),
+      advanced(helped(
+          numberDefinition(clearKey, Text::tr("Chance of a clear sight that a mark needs"), SpacingRule::clearLimits),
+          Text::tr("A mark is used up to the distance at which it is clear with this probability; 0.5 is the "
+                   "table's own sight distance.")))};
 }
 
 Definitions definitions() {
   Definitions all = coverDefinitions();
-  all << advanced(helped(numberDefinition(shareKey, Text::tr("Share of the sight distance used"), SpacingRule::shareLimits),
-                      Text::tr("The next mark lies at this share of the sight distance.")));
-  all << advanced(helped(numberDefinition(leastKey, Text::tr("Least spacing of marks (m)"), SpacingRule::leastLimits),
-                      Text::tr("Marks lie no nearer together than this, in metres, even where it cannot be seen; the "
-                               "leg's warnings then say so.")));
+  all << advanced(
+      helped(numberDefinition(shareKey, Text::tr("Share of the sight distance used"), SpacingRule::shareLimits),
+             Text::tr("The next mark lies at this share of the sight distance.")));
+  all << advanced(
+      helped(numberDefinition(leastKey, Text::tr("Least spacing of marks (m)"), SpacingRule::leastLimits),
+             Text::tr("Marks lie no nearer together than this, in metres, even where it cannot be seen; the "
+                      "leg's warnings then say so.")));
   all << advanced(helped(numberDefinition(mostKey, Text::tr("Most spacing of marks (m)"), SpacingRule::mostLimits),
-                      Text::tr("Marks lie no farther apart than this, in metres.")));
+                         Text::tr("Marks lie no farther apart than this, in metres.")));
   return all;
 }
 
@@ -245,9 +251,10 @@ void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedba
     QStringList words;
     for (const long code : codes)
       words << QString::number(code);
-    feedback->pushWarning(Text::tr("%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give "
-                                   "them in %3, or choose the %4 they belong to.")
-                              .arg(codesKey, words.join(QLatin1String(", ")), tableKey, legendKey));
+    feedback->pushWarning(
+        Text::tr("%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give "
+                 "them in %3, or choose the %4 they belong to.")
+            .arg(codesKey, words.join(QLatin1String(", ")), tableKey, legendKey));
   }
   if (badSights)
     feedback->pushWarning(

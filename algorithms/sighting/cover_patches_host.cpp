@@ -2,6 +2,7 @@
 #include "sighting/cover_patches_host.h"
 
 #include "quantities/progress.h"
+#include "shared/source_features_host.h"
 #include "sighting/plain_ring.h"
 
 #include <qgsabstractgeometry.h>
@@ -72,8 +73,8 @@ std::vector<CoverPatch> readPatches(const QString &key, const QgsProcessingFeatu
   QgsFeature feature;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(fields);
-  QgsFeatureIterator features = source.getFeatures(request, host::skipValidityChecks);
-  while (features.nextFeature(feature)) {
+  SourceFeatures features(key, source, request);
+  while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
     const int cover = coverOf(feature);
@@ -90,14 +91,15 @@ std::vector<CoverPatch> readPatches(const QString &key, const QgsProcessingFeatu
     patches.push_back(std::move(patch));
   }
   if (unusable > 0)
-    feedback->pushWarning(Text::tr("%1: %n polygon(s) of layer “%2” without a usable geometry passed over.", nullptr,
-                                   unusable)
-                              .arg(key, source.sourceName()));
+    feedback->pushWarning(
+        Text::tr("%1: %n polygon(s) of layer “%2” without a usable geometry passed over.", nullptr, unusable)
+            .arg(key, source.sourceName()));
   if (crossing > 0)
-    feedback->pushWarning(Text::tr("%1: %n polygon(s) of layer “%2” are not valid (they cross or touch themselves). What "
-                                   "is enclosed an odd number of times counts as inside. Mend them with “Fix geometries”.",
-                                   nullptr, crossing)
-                              .arg(key, source.sourceName()));
+    feedback->pushWarning(
+        Text::tr("%1: %n polygon(s) of layer “%2” are not valid (they cross or touch themselves). What "
+                 "is enclosed an odd number of times counts as inside. Mend them with “Fix geometries”.",
+                 nullptr, crossing)
+            .arg(key, source.sourceName()));
   return patches;
 }
 

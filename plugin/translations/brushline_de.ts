@@ -4942,6 +4942,13 @@
     </message>
 </context>
 <context>
+    <name>brushline::SourceFeatures</name>
+    <message>
+        <source>%1: the reading of layer “%2” broke off before its end (%3). Nothing is worked out from a part; see to the file or the connection, and run again.</source>
+        <translation>%1: Das Lesen des Layers „%2“ brach vor seinem Ende ab (%3). Aus einem Teil wird nichts berechnet; Datei oder Verbindung prüfen und erneut ausführen.</translation>
+    </message>
+</context>
+<context>
     <name>brushline::StandParameters</name>
     <message>
         <source>Stands: field with stems per hectare</source>

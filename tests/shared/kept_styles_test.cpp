@@ -3,6 +3,7 @@
 #include "support/host_fixture.h"
 
 #include <QFile>
+#include <qgsexpressioncontextutils.h>
 
 using namespace brushline::test;
 
@@ -63,6 +64,31 @@ private slots:
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QVERIFY(looksLikeOurs(legs));
     QVERIFY(looksLikeOurs(marks));
+  }
+
+  // Legs for several walkers wear the labels of the first, by a variable of the layer that goes with the look.
+  void whoseLabels_data() {
+    QTest::addColumn<QString>("file");
+    for (const char *file : {"whose.gpkg", "whose.geojson", "whose.shp"})
+      QTest::newRow(file) << QString::fromUtf8(file);
+  }
+  void whoseLabels() {
+    QFETCH(QString, file);
+    const Layer input = routes();
+    const auto wornBy = [&](const std::vector<QVariantList> &people) {
+      const QString path = mFolder.filePath(QString::number(people.size()) + file);
+      const Layer walkers = table(QStringLiteral("walkers"),
+                                  {field("walker", FieldType::Text), field("paces_100m", FieldType::Real)}, people);
+      const Outcome outcome =
+          run(id, {{"INPUT", valueOf(input)}, {"WALKERS", valueOf(walkers)}, {"OUTPUT", path}, {"DATE", "2026-06-20"}});
+      if (!outcome.ok)
+        return outcome.said();
+      const QgsVectorLayer layer(path, QStringLiteral("legs"), "ogr");
+      std::unique_ptr<QgsExpressionContextScope> scope(QgsExpressionContextUtils::layerScope(&layer));
+      return scope->hasVariable("brushline_walker") ? scope->variable("brushline_walker").toString() : "no variable";
+    };
+    QCOMPARE(wornBy({{"Ŋ <Ada>", 120}, {"Bo", 140}}), QString("Ŋ <Ada>"));
+    QCOMPARE(wornBy({{"Bo", 140}}), QString());
   }
 
   void memoryIsLeftAlone() {
