@@ -69,7 +69,7 @@ bool CourseMap::tryIn(const LegSheet &sheet, const QgsCoordinateReferenceSystem 
   const Project project = projectInto(crs, transforms);
   mCrs = crs;
   mLines.clear();
-  mBox.setMinimal();
+  mBox = QgsRectangle();
   std::vector<double> units;
   for (const SheetLeg &leg : sheet.legs) {
     Line line{leg.number, {}, {}, {}, {}};

@@ -57,7 +57,6 @@ PlanGround::PlanGround(const ParameterReader &reader, const GroundInput &input, 
     mDem = std::make_unique<TiledGrid>(dem->grid());
 
   QgsRectangle box;
-  box.setMinimal();
   for (const PlacePair &pair : pairs)
     for (const Place *place : {&pair.start, &pair.end}) {
       double x, y;

@@ -4945,7 +4945,7 @@
     <name>brushline::SourceFeatures</name>
     <message>
         <source>%1: the reading of layer “%2” broke off before its end (%3). Nothing is worked out from a part; see to the file or the connection, and run again.</source>
-        <translation>%1 : la lecture de la couche « %2 » s&apos;est interrompue avant la fin (%3). Rien n&apos;est calculé à partir d&apos;une partie ; vérifiez le fichier ou la connexion et relancez.</translation>
+        <translation>%1&#xa0;: la lecture de la couche «&#xa0;%2&#xa0;» s’est interrompue avant la fin (%3). Rien n’est calculé à partir d’une partie&#xa0;; vérifiez le fichier ou la connexion et relancez.</translation>
     </message>
 </context>
 <context>
