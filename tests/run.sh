@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-2.0-or-later
 # Gets what building and testing need, builds with warnings as errors, runs all tests, then runs the core's tests
-# again under the address and undefined-behaviour sanitizers. Needs no screen. Ends with 0 only if all passed.
+# again under the sanitizers. Needs no screen. Ends with 0 only if all passed.
 #
 #   run.sh [--no-sanitizers]
 set -euo pipefail
@@ -9,6 +9,7 @@ set -euo pipefail
 root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 build=$root/build/tests
 sanitized=$root/build/sanitized
+threads=$root/build/threads
 export LC_ALL=C.UTF-8
 
 sanitizers=yes
@@ -23,11 +24,15 @@ say "All tests"
 ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 || failed+=("the tests in $build")
 
 if [ "$sanitizers" = yes ]; then
-  say "The core again, under the sanitizers"
+  say "The core again, under the address and undefined-behaviour sanitizers"
   "$root/plugin/packaging/set-up.sh" --tests --build "$sanitized" \
     -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Debug
-  say "The core's tests under the sanitizers"
   ctest --test-dir "$sanitized" --output-on-failure --no-tests=error --parallel 2 || failed+=("the sanitized tests in $sanitized")
+
+  say "What starts threads, under the thread sanitizer"
+  cmake -S "$root" -B "$threads" -G Ninja -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=thread
+  cmake --build "$threads" --target threaded_tests
+  ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error || failed+=("the threads in $threads")
 fi
 
 if [ ${#failed[@]} -gt 0 ]; then
