@@ -27,7 +27,7 @@ struct MapNorth {
 //! What is drawn over the map.
 struct CoursePicture {
   Area map;
-  std::vector<LegOnMap> legs;
+  std::vector<LegOnMap> legs; //!< at least one
   std::optional<MapNorth> north;
   double lines_apart = 0; //!< of the north lines, millimetres; 0: none
   std::string start, end; //!< the words

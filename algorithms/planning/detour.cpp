@@ -285,7 +285,7 @@ std::vector<size_t> Surroundings::obstaclesIn(const Interval &along, double sign
   std::vector<std::pair<double, size_t>> found;
   const double low = std::min(-mClearance, out - mClearance), high = std::max(mClearance, out + mClearance);
   const Interval bounds = high - low > 4 * slack ? Interval{low + slack, high - slack} : Interval{-slack, slack};
-  const auto [first, last] = edgesBetween(along);
+  const auto [first, last] = edgesBetween({along.low - mClearance, along.high + mClearance});
   for (const Edge *edge = first; edge != last; ++edge) {
     Interval part;
     if (clip(edge->from.along, sign * edge->from.across, edge->to.along, sign * edge->to.across, bounds, part) &&

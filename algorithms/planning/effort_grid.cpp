@@ -85,8 +85,9 @@ namespace {
 
 // Calls visit(column, row) for every cell that a straight line touches.
 template <typename Visit> void eachCellTouched(CellPosition from, CellPosition to, Visit visit) {
-  const auto lowRow = int64_t(std::floor(std::min(from.row, to.row))),
-             highRow = int64_t(std::floor(std::max(from.row, to.row)));
+  constexpr double hair = 1e-9; // what lies on a border touches the cells on both sides
+  const auto lowRow = int64_t(std::floor(std::min(from.row, to.row) - hair)),
+             highRow = int64_t(std::floor(std::max(from.row, to.row) + hair));
   const double drow = to.row - from.row, dcolumn = to.column - from.column;
   for (int64_t row = lowRow; row <= highRow; ++row) {
     double first = from.column, last = to.column;
@@ -96,7 +97,6 @@ template <typename Visit> void eachCellTouched(CellPosition from, CellPosition t
       first = from.column + a * dcolumn;
       last = from.column + b * dcolumn;
     }
-    constexpr double hair = 1e-9;
     const auto low = int64_t(std::floor(std::min(first, last) - hair));
     const auto high = int64_t(std::floor(std::max(first, last) + hair));
     for (int64_t column = low; column <= high; ++column)

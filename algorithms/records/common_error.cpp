@@ -51,10 +51,15 @@ std::optional<CommonError> commonError(const std::vector<LegError> &errors) {
   result.scatter = std::sqrt(scatter2);
   if (errors.size() > 1) {
     double squares = 0;
-    for (const LegError &each : errors) {
-      const double share = 1 / (scatter2 + each.sigma * each.sigma) / all.weight;
-      const double alone = share * (each.value - all.mean) / (1 - share);
-      squares += alone * alone;
+    for (size_t i = 0; i < errors.size(); ++i) {
+      const double share = 1 / (scatter2 + errors[i].sigma * errors[i].sigma) / all.weight;
+      double apart = (errors[i].value - all.mean) / (1 - share); // from the mean of the others
+      if (share > 0.5) {                                         // one alone, and 1 - share may have no digits left
+        std::vector<LegError> others(errors);
+        others.erase(others.begin() + long(i));
+        apart = errors[i].value - weigh(others, scatter2).mean;
+      }
+      squares += share * apart * (share * apart);
     }
     result.se = std::sqrt(squares);
     const boost::math::students_t student(degrees);

@@ -7,6 +7,10 @@
 
 namespace brushline {
 
+namespace {
+constexpr double shortestStep = 0.01; // metres; no model is finer, but beside a pole the cells of one in degrees are
+} // namespace
+
 Terrain::Terrain(TiledGrid grid, Project project) : mGrid(std::move(grid)), mProject(std::move(project)) {}
 
 double Terrain::height(const Place &place) { return heights({place}).front(); }
@@ -34,9 +38,9 @@ Profile Terrain::profile(const Place &from, TrueBearing departure, Length length
 
 void Terrain::lengthen(Profile &profile, const Place &end, TrueBearing onward, Length by) {
   const double step = profile.step.metres();
-  const auto steps = size_t(std::ceil(by.metres() / step));
-  if (!(step > 0) || steps == 0)
+  if (!(step > 0) || !(by.metres() > 0))
     return;
+  const auto steps = size_t(std::ceil(by.metres() / step));
   const std::vector<GeodesicChord> chords = chordsAlong(end, onward, Length::metres(step * double(steps)), mProject);
   std::vector<double> heights = heightsOver(chords, Length::metres(step * double(steps)), steps);
   profile.heights.insert(profile.heights.end(), heights.begin() + 1, heights.end());
@@ -55,6 +59,7 @@ Profile Terrain::profileOver(const std::vector<GeodesicChord> &chords, Length le
     if (std::isfinite(cells) && chord.end_m - chord.start_m > 1e-3)
       finest = std::max(finest, cells / (chord.end_m - chord.start_m));
   }
+  finest = std::min(finest, 1 / shortestStep);
   // A line of n cells takes n steps, also when rounding makes it a hair longer.
   const auto steps = size_t(std::max(1.0, std::ceil(length.metres() * finest * (1 - 1e-12))));
   profile.step = Length::metres(length.metres() / double(steps));

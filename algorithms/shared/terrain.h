@@ -32,7 +32,7 @@ public:
 
   /**
    * The profile along the geodesic between two places, at the model's own resolution: equal steps, as many as are
-   * needed for none to be longer than a cell.
+   * needed for none to be longer than a cell; but none shorter than 1 cm unless the line is.
    *
    * \param length the geodesic's length; 0 gives one height.
    * Accuracy of the places: see chordsAlong().

@@ -32,7 +32,8 @@ packages=(g++ cmake make ninja-build
   qtbase5-dev libqt5svg5-dev qtpositioning5-dev qttools5-dev qttools5-dev-tools
   fonts-dejavu-core) # a font for the cards; without a desktop there may be none
 if [ "$tests" = yes ]; then
-  packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage python3-scipy python3-markdown)
+  packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage python3-scipy python3-markdown
+    clang libclang-rt-dev) # for tests/fuzz
 fi
 
 if command -v dpkg-query >/dev/null && command -v apt-get >/dev/null; then

@@ -329,6 +329,16 @@ private slots:
     VERIFY_NEAR(leg.not_passed[0].to_m - leg.not_passed[0].from_m, 100, 0.001, "all of it");
   }
 
+  // Too near to an end, but beyond it: as small as that, none of its edges comes alongside the leg.
+  void behindAnEnd() {
+    const Course course;
+    for (const Corners &corners : {box(303, 305, -1, 1), box(-5, -3, -1, 1)}) {
+      const DetouredLeg leg = round(course, {polygon(course, {corners})}, rule(5));
+      QCOMPARE(leg.not_passed.size(), size_t(1));
+      QCOMPARE(leg.not_passed[0].obstacles, std::vector<size_t>{0});
+    }
+  }
+
   void endsInTheWay() {
     const Course course;
     struct Case {

@@ -130,6 +130,22 @@ private slots:
     QVERIFY(crossing > 500 && open > 500);
   }
 
+  // A leg that only begins or ends on a barrier along the cells' border touches it, from either side.
+  void barriersOnBorders() {
+    const PaceTable pace{Walker()};
+    EffortGrid grid(4, 4, Length::metres(5), true);
+    const int open = grid.addKind({"open", 1.0});
+    for (int row = 0; row < 4; ++row)
+      for (int column = 0; column < 4; ++column)
+        grid.setKind(column, row, open);
+    grid.addBarrierLine({{0, 2}, {4, 2}});
+    grid.finishBarriers();
+    for (const double row : {1.2, 2.8}) {
+      QVERIFY(std::isinf(grid.legSeconds({1.2, 2}, {1.4, row}, pace)));
+      QVERIFY(std::isinf(grid.legSeconds({1.4, row}, {1.2, 2}, pace)));
+      QVERIFY(grid.crossesBarrier({1.2, 2}, {1.4, row}));
+    }
+  }
   void diagonalGapsAreClosed() {
     EffortGrid grid = even(10, 10);
     for (int i = 0; i < 10; ++i)

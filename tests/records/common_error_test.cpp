@@ -41,6 +41,15 @@ private slots:
     QCOMPARE(error->scatter, 0.);
   }
 
+  // Computed by hand: one error has all the weight that a double can tell. Its distance from the mean of the others,
+  // 10, is the standard error; 50 and -30 have shares of 1e-16 and add nothing. t for 2 degrees 4.3027.
+  void oneOutweighsTheOthers() {
+    const auto error = commonError({{0, 1e-6}, {50, 200}, {-30, 200}});
+    VERIFY_NEAR(error->mean, 0, 1e-9, "mean");
+    VERIFY_NEAR(*error->se, 10, 1e-6, "se");
+    VERIFY_NEAR(*error->half_width, 43.027, 1e-3, "interval");
+  }
+
   void coverage_data() {
     QTest::addColumn<double>("scatter");
     QTest::addColumn<double>("said"); // sigmas, as shares of the true ones

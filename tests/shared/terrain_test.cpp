@@ -25,6 +25,7 @@ private slots:
   void zeroLength();
   void outside();
   void unprojectable();
+  void besideAPole();
   void lengthened();
   void antimeridian_data();
   void antimeridian();
@@ -201,6 +202,19 @@ void TerrainTest::unprojectable() {
   const Profile profile = terrain.profile(from, to, geodesicBetween(from, to).length);
   QVERIFY(profile.heights.size() > 200 && profile.heights.size() < 300); // 2224 m in cells of 10 m
   QVERIFY(std::isfinite(profile.heights.front()) && std::isnan(profile.heights.back()));
+}
+
+// Beside a pole a line crosses half of a model in degrees within a millimetre.
+void TerrainTest::besideAPole() {
+  const GridShape shape{-180, 90, 1.0 / 3600, 1.0 / 3600, 1296000, 648000};
+  Terrain terrain(gridOf(shape, [](double, double) { return 2800.0; }), asDegrees);
+  const Place from = place(90 - 1e-7, 90); // 1.1 cm from the pole
+  const GeodesicLeg leg = geodesicBetween(from, place(90 - 1e-7, -80));
+  Profile profile = terrain.profile(from, leg.departure, Length::metres(2));
+  QVERIFY(profile.heights.size() <= 201);
+  VERIFY_NEAR(profile.step.metres() * double(profile.heights.size() - 1), 2, 1e-9, "length");
+  for (const double height : profile.heights)
+    QCOMPARE(height, 2800.0);
 }
 
 void TerrainTest::antimeridian_data() {
