@@ -21,6 +21,9 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <limits>
 #include <stdexcept>
 #include <string>
 
@@ -138,28 +141,39 @@ void writeTerrain(const QString &path) {
     throw std::runtime_error("the terrain model could not be written");
 }
 
-std::vector<double> medianSeconds(const std::vector<std::function<void()>> &jobs, int repeat) {
-  std::vector<std::vector<double>> seconds(jobs.size());
+std::vector<double> leastSeconds(const std::vector<std::function<void()>> &jobs, int repeat) {
+  std::vector<double> least(jobs.size(), std::numeric_limits<double>::infinity());
   for (int i = 0; i < repeat; ++i)
     for (size_t job = 0; job < jobs.size(); ++job) {
       const auto start = std::chrono::steady_clock::now();
       jobs[job]();
-      seconds[job].push_back(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+      least[job] =
+          std::min(least[job], std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
     }
-  std::vector<double> medians;
-  for (auto &of : seconds) {
-    std::sort(of.begin(), of.end());
-    medians.push_back((of[(of.size() - 1) / 2] + of[of.size() / 2]) / 2);
-  }
-  return medians;
+  return least;
 }
 
 void print(const Comparison &comparison) {
   const double ratio = comparison.seconds / comparison.seconds_beside;
-  std::printf("%-56s %7.2f s  ratio %.3f  limit %.2f  %s\n", comparison.name, comparison.seconds, ratio,
+  std::printf("%-56s %7.2f s  ratio %.3f  limit %.2f  %s\n", comparison.name.c_str(), comparison.seconds, ratio,
               comparison.limit, ratio <= comparison.limit ? "ok" : "over");
   std::fflush(stdout);
+  tell(comparison.name,
+       text(ratio, 3) + " (" + text(comparison.seconds, 2) + " s / " + text(comparison.seconds_beside, 2) + " s)",
+       "at most " + text(comparison.limit, 2), ratio <= comparison.limit);
 }
+
+void tell(const std::string &what, const std::string &measured, const std::string &target, bool met) {
+  const char *const path = std::getenv("BRUSHLINE_BENCH");
+  if (!path)
+    return;
+  std::ofstream file(path, std::ios::app);
+  file << "| " << what << " | " << measured << " | " << target << " | " << (met ? "met" : "MISSED") << " |\n";
+  if (!file.flush())
+    throw std::runtime_error(std::string("cannot write to ") + path);
+}
+
+std::string text(double value, int decimals) { return QString::number(value, 'f', decimals).toStdString(); }
 
 double peakMegabytes() {
   QFile status(QStringLiteral("/proc/self/status"));

@@ -10,6 +10,7 @@
 
 #include <functional>
 #include <memory>
+#include <string>
 #include <vector>
 
 class QgsLineString;
@@ -63,20 +64,26 @@ QVariantMap run(const QString &algorithm, const QVariantMap &parameters);
 //! Deletes a file and returns its path.
 QString fresh(const QString &path);
 
-//! The median of each job's seconds. The jobs run in turn, repeatedly, so that a change of the machine's pace meets
-//! all.
-std::vector<double> medianSeconds(const std::vector<std::function<void()>> &jobs, int repeat);
+//! The least of each job's seconds: what else the machine does only adds. The jobs run in turn, repeatedly, so that a
+//! change of the machine's pace meets all.
+std::vector<double> leastSeconds(const std::vector<std::function<void()>> &jobs, int repeat);
 
 //! What took how long, and how long the thing beside it took.
 struct Comparison {
-  const char *name;
+  std::string name;
   double seconds;
   double seconds_beside;
   double limit; //!< of seconds / seconds_beside
 };
 
-//! Prints a line: name, seconds, ratio, limit, and "ok" or "over".
+//! Prints a line: name, seconds, ratio, limit, and "ok" or "over"; and tells it.
 void print(const Comparison &comparison);
+
+//! A row of the table that run.sh makes, appended to the file that the environment variable BRUSHLINE_BENCH names.
+void tell(const std::string &what, const std::string &measured, const std::string &target, bool met);
+
+//! A number with that many decimals.
+std::string text(double value, int decimals);
 
 //! This process' peak memory, MB.
 double peakMegabytes();
