@@ -116,7 +116,8 @@ def algorithm_chapter():
 
 
 def chapter(path):
-    """A chapter's Markdown; a comment <!-- table.md --> stands for that file, where it is there."""
+    """A chapter's Markdown. A comment <!-- table.md --> stands for that file, where it is there, and so does a
+    paragraph that is nothing but a link to one, which those who read the chapter by itself can follow."""
     def put(match):
         table = os.path.join(HERE, match.group(1))
         if not os.path.isfile(table):
@@ -124,7 +125,7 @@ def chapter(path):
         with open(table, encoding="utf-8") as source:
             return source.read()
     with open(path, encoding="utf-8") as source:
-        return re.sub(r"<!-- (\S+\.md) -->", put, source.read())
+        return re.sub(r"^(?:<!-- |\[[^\]]*\]\()(\S+\.md)(?: -->|\))$", put, source.read(), flags=re.MULTILINE)
 
 
 def with_pictures(text):

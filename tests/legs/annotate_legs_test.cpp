@@ -3,6 +3,7 @@
 
 #include "magnetics/world_magnetic_model.h"
 #include "sighting/extinction.h"
+#include "support/check.h"
 #include "support/near.h"
 #include "support/random.h"
 
@@ -286,8 +287,12 @@ void AnnotateLegsTest::lengths() {
     double metres, bearing;
     geod_inverse(&wgs84, a.latitude.degrees(), a.longitude.degrees(), b.latitude.degrees(), b.longitude.degrees(),
                  &metres, &bearing, nullptr);
-    VERIFY_NEAR(legs[i].length.metres(), metres, 30e-9, std::to_string(i));
-    VERIFY_NEAR(turnBetween(legs[i].true_bearing.degrees(), bearing), 0, 1e-7, std::to_string(i));
+    const std::string source =
+        "computed with PROJ's geod_inverse (another program, the same algorithm as ours), legs of a random route";
+    VERIFY_CHECK(
+        checkOf("dist_m of annotatelegs", std::to_string(i), legs[i].length.metres(), metres, 30e-9, "m", source));
+    VERIFY_CHECK(checkOf("true_brg of annotatelegs", std::to_string(i), legs[i].true_bearing.degrees(),
+                         turnedTo(bearing, legs[i].true_bearing.degrees()), 1e-7, "deg", source));
   }
 }
 
@@ -407,7 +412,8 @@ void AnnotateLegsTest::bearingsByTheirDefinition() {
     VERIFY_NEAR(turnBetween(leg.magnetic_bearing->degrees(), leg.true_bearing.degrees() - declination), 0, 1e-12,
                 where);
     // GeographicLib's own convergence.
-    VERIFY_NEAR(leg.convergence.east.degrees(), utm32.convergence(start), 1e-6, where);
+    VERIFY_CHECK(checkOf("converg of annotatelegs", where, leg.convergence.east.degrees(), utm32.convergence(start),
+                         1e-6, "deg", "computed with GeographicLib's UTMUPS, legs of a random route"));
     // A straight line on the grid and the geodesic part by half an arc-to-chord correction of a few seconds.
     VERIFY_NEAR(turnBetween(leg.grid_bearing.degrees(), leg.true_bearing.degrees() - leg.convergence.east.degrees()), 0,
                 0.002, where);

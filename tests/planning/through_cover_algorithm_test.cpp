@@ -72,7 +72,7 @@ private slots:
     QCOMPARE(row.number("legs"), 1.0);
     const double speed = 0.11 + 0.67 * std::exp(-4.0 / 1800);
     QVERIFY(std::abs(row.number("minutes") - row.number("length_m") / speed / 60) < 1e-6);
-    QVERIFY(std::abs(row.number("straight_min") - row.number("minutes")) < 1e-9);
+    QVERIFY(std::abs(row.number("direct_min") - row.number("minutes")) < 1e-9);
     QVERIFY(std::abs(outcome.results.value("MINUTES").toDouble() - row.number("minutes")) < 1e-9);
     QVERIFY(row.null("turns"));
   }
@@ -97,7 +97,7 @@ private slots:
     QVERIFY2(annotated.ok, qPrintable(annotated.said()));
     QCOMPARE(double(annotated.rows().size()), row.number("legs"));
     QVERIFY(std::abs(sumOf(annotated.rows(), "walk_min") - row.number("minutes")) < 1e-4);
-    QVERIFY(row.number("minutes") < 0.85 * row.number("straight_min"));
+    QVERIFY(row.number("minutes") < 0.85 * row.number("direct_min"));
   }
 
   void barriersAreGoneRound() {
@@ -106,7 +106,7 @@ private slots:
     const Outcome outcome = run(id, given(a, b, {{"BARRIERS", valueOf(fence)}, {"EFFORT", file("effort.tif")}}));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     const OutputRow &row = outcome.rows()[0];
-    QVERIFY(row.null("straight_min"));
+    QVERIFY(row.null("direct_min"));
     QCOMPARE(row.number("legs"), 2.0);
     QVERIFY(!row.geometry.intersects(wkt(QStringLiteral("LINESTRING(600500 5400300,600500 5400800)"))));
     // The shortest way round its lower end.

@@ -88,8 +88,7 @@ void BearingTest::workedExamples() {
       const Convergence c{Angle::degrees(convergence)};
       const TrueBearing bearing = toTrueFrom(row.text("given_north"), row.number("given_deg"), d, c);
       const double result = wanted(row.text("wanted_north"), bearing, d, c);
-      VERIFY_NEAR(turnBetween(result, row.number("expected_deg")), 0, values.tolerance("expected_deg"),
-                  "line " + std::to_string(row.line()));
+      VERIFY_CHECK(values.checkTurn(row, "expected_deg", result));
     }
 }
 
@@ -101,7 +100,7 @@ void BearingTest::wrap() {
     const TrueBearing bearing = toTrueFrom(row.text("given_north"), row.number("given_deg"), d, c);
     const double result = wanted(row.text("wanted_north"), bearing, d, c);
     const std::string where = "line " + std::to_string(row.line());
-    VERIFY_NEAR(turnBetween(result, row.number("expected_deg")), 0, values.tolerance("expected_deg"), where);
+    VERIFY_CHECK(values.checkTurn(row, "expected_deg", result));
     VERIFY_AT(result >= 0 && result < 360, where);
   }
 }

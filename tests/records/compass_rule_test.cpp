@@ -38,44 +38,41 @@ struct Loop {
 
   // Every printed figure of the loop.
   void compare(const std::vector<PlanePoint> &plain, const std::vector<PlanePoint> &adjusted) const {
-    const auto tolerance = [&](const char *column) { return values.tolerance(column); };
     QCOMPARE(plain.size(), values.rows().size() + 1);
     QCOMPARE(adjusted.size(), plain.size());
     for (size_t i = 0; i < values.rows().size(); ++i) {
       const CheckRow &row = values.rows()[i];
-      const std::string &at = row.text("course");
-      VERIFY_NEAR(plain[i + 1].north - plain[i].north, row.number("lat_ft"), tolerance("lat_ft"), at);
-      VERIFY_NEAR(plain[i + 1].east - plain[i].east, row.number("dep_ft"), tolerance("dep_ft"), at);
+      VERIFY_CHECK(values.check(row, "lat_ft", plain[i + 1].north - plain[i].north));
+      VERIFY_CHECK(values.check(row, "dep_ft", plain[i + 1].east - plain[i].east));
       const double north = adjusted[i + 1].north - adjusted[i].north, east = adjusted[i + 1].east - adjusted[i].east;
-      VERIFY_NEAR(north, row.number("adj_lat_ft"), tolerance("adj_lat_ft"), at);
-      VERIFY_NEAR(east, row.number("adj_dep_ft"), tolerance("adj_dep_ft"), at);
-      VERIFY_NEAR(std::hypot(north, east), row.number("adj_length_ft"), tolerance("adj_length_ft"), at);
-      VERIFY_NEAR(turnBetween(Angle::radians(std::atan2(east, north)).degrees(), row.number("adj_bearing_deg")), 0,
-                  tolerance("adj_bearing_deg"), at);
-      VERIFY_NEAR(adjusted[i + 1].north, row.number("end_north_ft"), tolerance("end_north_ft"), at);
-      VERIFY_NEAR(adjusted[i + 1].east, row.number("end_east_ft"), tolerance("end_east_ft"), at);
+      VERIFY_CHECK(values.check(row, "adj_lat_ft", north));
+      VERIFY_CHECK(values.check(row, "adj_dep_ft", east));
+      VERIFY_CHECK(values.check(row, "adj_length_ft", std::hypot(north, east)));
+      VERIFY_CHECK(values.checkTurn(row, "adj_bearing_deg", Angle::radians(std::atan2(east, north)).degrees()));
+      VERIFY_CHECK(values.check(row, "end_north_ft", adjusted[i + 1].north));
+      VERIFY_CHECK(values.check(row, "end_east_ft", adjusted[i + 1].east));
       // As printed, but for the two printing errors that the file names (CD).
       if (row.text("remark").empty()) {
-        VERIFY_NEAR(std::hypot(north, east), row.number("printed_adj_length_ft"), tolerance("adj_length_ft"), at);
+        VERIFY_CHECK(values.check(row, "printed_adj_length_ft", std::hypot(north, east)));
         const auto printed = readBearing(row.text("printed_adj_bearing"), DialUnit::Degrees);
         // Printed to 0.1 seconds; DA from rounded parts is off by one more.
-        VERIFY_NEAR(turnBetween(Angle::radians(std::atan2(east, north)).degrees(),
-                                std::get<WrittenBearing>(printed).angle.degrees()),
-                    0, 0.16 / 3600, at);
+        const double degrees = std::get<WrittenBearing>(printed).angle.degrees();
+        VERIFY_CHECK(checkOf("adjusted bearing as printed", row.text("course"),
+                             turnedTo(Angle::radians(std::atan2(east, north)).degrees(), degrees), degrees, 0.16 / 3600,
+                             "deg", "J. Mahun, the loop of compass_rule_loop.csv; read in the source"));
       }
     }
   }
 
   void compare(const Closure &result) const {
     const CheckRow &row = closure.rows().front();
-    VERIFY_NEAR(result.walked.metres(), row.number("perimeter_ft"), closure.tolerance("perimeter_ft"), "perimeter");
-    VERIFY_NEAR(result.miss.north, row.number("sum_lat_ft"), closure.tolerance("sum_lat_ft"), "lat");
-    VERIFY_NEAR(result.miss.east, row.number("sum_dep_ft"), closure.tolerance("sum_dep_ft"), "dep");
-    VERIFY_NEAR(result.missed.metres(), row.number("misclosure_ft"), closure.tolerance("misclosure_ft"), "miss");
-    VERIFY_NEAR(result.bearing.degrees(), row.number("misclosure_bearing_deg"),
-                closure.tolerance("misclosure_bearing_deg"), "bearing");
+    VERIFY_CHECK(closure.check(row, "perimeter_ft", result.walked.metres()));
+    VERIFY_CHECK(closure.check(row, "sum_lat_ft", result.miss.north));
+    VERIFY_CHECK(closure.check(row, "sum_dep_ft", result.miss.east));
+    VERIFY_CHECK(closure.check(row, "misclosure_ft", result.missed.metres()));
+    VERIFY_CHECK(closure.check(row, "misclosure_bearing_deg", result.bearing.degrees()));
     QVERIFY(result.ratio);
-    VERIFY_NEAR(*result.ratio, row.number("ratio"), closure.tolerance("ratio"), "ratio");
+    VERIFY_CHECK(closure.check(row, "ratio", *result.ratio));
   }
 };
 

@@ -6,6 +6,7 @@
 #include "support/near.h"
 #include "walking/pacing.h"
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 
@@ -44,6 +45,19 @@ constexpr auto none = TryFlag::None;
 class PaceCalibrationTest : public QObject {
   Q_OBJECT
 private slots:
+  // To the last bit: sums that are rounded in another order differ in it.
+  void theOrderOfTriesIsNothing() {
+    std::vector<PaceTry> tries;
+    for (int i = 0; i < 40; ++i)
+      tries.push_back(tried(120 + i % 7 + 0.1 * i, 90 + 1.7 * (i % 11), double(i * 5 % 17) - 8));
+    const PaceCalibration wanted = calibratePaces(tries, PaceKind::Single);
+    for (int turn = 1; turn < 40; ++turn) {
+      std::rotate(tries.begin(), tries.begin() + 1, tries.end());
+      const PaceCalibration got = calibratePaces(tries, PaceKind::Single);
+      QVERIFY(got.steps_per_100m == wanted.steps_per_100m);
+      QVERIFY(got.paced.metres() == wanted.paced.metres());
+    }
+  }
   void published() {
     const CheckValues values("records/data/pace_calibration.csv");
     for (const CheckRow &row : values.rows()) {
@@ -55,19 +69,22 @@ private slots:
       const PaceCalibration result = calibratePaces(tries, PaceKind::Single);
       const std::string where = "line " + std::to_string(row.line());
       VERIFY_AT(!result.none, where);
-      VERIFY_NEAR(result.steps_per_100m, row.number("steps_100m"), values.tolerance("steps_100m"), where);
+      VERIFY_CHECK(values.check(row, "steps_100m", result.steps_per_100m));
       VERIFY_AT(result.spread.has_value() == row.maybe("sd_100m").has_value(), where);
       VERIFY_AT(result.interval.has_value() == row.maybe("low_100m").has_value(), where);
       if (result.spread) {
-        VERIFY_NEAR(*result.spread, row.number("sd_100m"), values.tolerance("sd_100m"), where);
-        VERIFY_NEAR(result.interval->low, row.number("low_100m"), values.tolerance("low_100m"), where);
-        VERIFY_NEAR(result.interval->high, row.number("high_100m"), values.tolerance("high_100m"), where);
+        VERIFY_CHECK(values.check(row, "sd_100m", *result.spread));
+        VERIFY_CHECK(values.check(row, "low_100m", result.interval->low));
+        VERIFY_CHECK(values.check(row, "high_100m", result.interval->high));
       }
+      std::string outliers;
       for (size_t i = 0; i < tries.size(); ++i) {
         const bool outlier = row.maybe("outlier") && *row.maybe("outlier") == double(i + 1);
-        VERIFY_AT((result.tries[i].flag == TryFlag::Outlier) == outlier, where);
+        if (result.tries[i].flag == TryFlag::Outlier)
+          outliers += std::to_string(i + 1);
         VERIFY_AT(result.tries[i].used != outlier, where);
       }
+      VERIFY_CHECK(values.check(row, "outlier", outliers));
     }
   }
 

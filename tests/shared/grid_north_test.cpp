@@ -44,8 +44,7 @@ void GridNorthTest::checkValues() {
   for (const CheckRow &row : values.rows()) {
     const GridNorth grid(row.text("crs"));
     const double convergence = grid.at(place(row.number("lat_deg"), row.number("lon_deg"))).east.degrees();
-    VERIFY_NEAR(turnBetween(convergence, row.number("convergence_deg")), 0, values.tolerance("convergence_deg"),
-                "line " + std::to_string(row.line()));
+    VERIFY_CHECK(values.checkTurn(row, "convergence_deg", convergence));
     systems.insert(row.text("crs"));
   }
   // The polar ones name northing before easting.
@@ -86,8 +85,11 @@ void GridNorthTest::againstProjFactors() {
         proj_factors(system.get(), proj_coord(p.longitude.radians(), p.latitude.radians(), 0, 0));
     QCOMPARE(proj_errno(system.get()), 0);
     const double expected = Angle::radians(factors.meridian_convergence).degrees();
-    VERIFY_NEAR(turnBetween(grid.at(p).east.degrees(), expected), 0, 1e-7,
-                std::to_string(p.latitude.degrees()) + " " + std::to_string(p.longitude.degrees()));
+    VERIFY_CHECK(checkOf("convergence",
+                         crs.toStdString() + " " + std::to_string(p.latitude.degrees()) + " " +
+                             std::to_string(p.longitude.degrees()),
+                         turnedTo(grid.at(p).east.degrees(), expected), expected, 1e-7, "deg",
+                         "computed with PROJ's proj_factors, at random places in six systems"));
   }
 }
 
@@ -98,8 +100,10 @@ void GridNorthTest::otherMeridianAndUnit() {
   const double paris = 2.5969213 * 0.9;
   const double cone = std::sin(Angle::degrees(52 * 0.9).radians());
   for (const Place &p : {place(47, 5), place(47, paris), place(45.5, -1), place(48.5, 7.5)})
-    VERIFY_NEAR(grid.at(p).east.degrees(), cone * (p.longitude.degrees() - paris), 1e-7,
-                std::to_string(p.longitude.degrees()));
+    VERIFY_CHECK(checkOf("convergence", std::to_string(p.longitude.degrees()), grid.at(p).east.degrees(),
+                         cone * (p.longitude.degrees() - paris), 1e-7, "deg",
+                         "the conic with one standard parallel of EPSG:27572, sin(52 gon) (longitude - 2.5969213 gon); "
+                         "its definition in EPSG from memory"));
 }
 
 void GridNorthTest::anyTurnOfLongitude() {
@@ -224,7 +228,8 @@ void GridNorthTest::standardGrid() {
   QFETCH(double, latitude);
   QFETCH(double, longitude);
   QFETCH(QString, crs);
-  QCOMPARE(QString::fromStdString(brushline::standardGrid(place(latitude, longitude))), crs);
+  VERIFY_CHECK(checkOf("standard grid", QTest::currentDataTag(), brushline::standardGrid(place(latitude, longitude)),
+                       crs.toStdString(), "the zones of UTM and UPS, DMA TM 8358.2; from memory"));
   const GridNorth grid(crs.toStdString()); // and it exists
   QVERIFY(std::isfinite(grid.at(place(latitude, longitude)).east.degrees()));
 }

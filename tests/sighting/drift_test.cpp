@@ -103,7 +103,9 @@ void DriftTest::sigmas() {
   VERIFY_NEAR(sigmasHolding(0.95), 2.4477, 0.00005, "the interface");
   const std::pair<double, double> table[] = {{0.5, 1.386}, {0.9, 4.605}, {0.95, 5.991}, {0.975, 7.378}, {0.99, 9.210}};
   for (const auto &[share, chiSquare] : table)
-    VERIFY_NEAR(sigmasHolding(share) * sigmasHolding(share), chiSquare, 0.0006, std::to_string(share));
+    VERIFY_CHECK(checkOf(
+        "square of sigmasHolding", std::to_string(share), sigmasHolding(share) * sigmasHolding(share), chiSquare,
+        0.0006, "1", "quantiles of the chi-square distribution with two degrees of freedom, any table; from memory"));
   // One sigma holds 1 - exp(-1/2), computed.
   VERIFY_NEAR(sigmasHolding(0.39346934028736658), 1, 1e-12, "one sigma");
   QVERIFY(sigmasHolding(0) == 0);
@@ -114,8 +116,8 @@ void DriftTest::workedNumbers() {
   const double tolerance = values.tolerance("expected_m");
   std::set<std::string> quantities;
   for (const CheckRow &row : values.rows()) {
-    const std::string quantity = row.text("quantity"), where = "line " + std::to_string(row.line());
-    const double length = row.number("leg_m"), hops = row.number("hops"), expected = row.number("expected_m");
+    const std::string quantity = row.text("quantity");
+    const double length = row.number("leg_m"), hops = row.number("hops");
     const double common = row.number("common_bearing_deg");
     quantities.insert(quantity);
 
@@ -127,12 +129,12 @@ void DriftTest::workedNumbers() {
       if (quantity == "cross_common") {
         // An offset, L sin d; a standard deviation is L d. They part by less than L d^3 / 6.
         const double d = common * degree;
-        VERIFY_NEAR(ellipse.across.metres(), expected, tolerance + length * d * d * d / 6, where);
-        VERIFY_NEAR(length * std::sin(ellipse.across.metres() / length), expected, tolerance, where);
+        VERIFY_CHECK(values.check(row, "expected_m", ellipse.across.metres(), tolerance + length * d * d * d / 6));
+        VERIFY_CHECK(values.check(row, "expected_m", length * std::sin(ellipse.across.metres() / length)));
       } else if (quantity.rfind("cross_", 0) == 0) {
-        VERIFY_NEAR(ellipse.across.metres(), expected, tolerance, where);
+        VERIFY_CHECK(values.check(row, "expected_m", ellipse.across.metres()));
       } else if (quantity == "along_common") {
-        VERIFY_NEAR(ellipse.along.metres(), expected, tolerance, where);
+        VERIFY_CHECK(values.check(row, "expected_m", ellipse.along.metres()));
       }
       // A count that errs anew on each hop: as many legs.
       if (quantity == "along_random" || quantity == "along_total") {
@@ -140,7 +142,7 @@ void DriftTest::workedNumbers() {
         DriftEllipse atEnd;
         for (int i = 0; i < int(hops); ++i)
           atEnd = walkHops(hopByHop, 33, length / hops, 1, errorsOf(0, 0, 0, row.number("random_pace")));
-        VERIFY_NEAR(std::hypot(atEnd.along.metres(), ellipse.along.metres()), expected, tolerance, where);
+        VERIFY_CHECK(values.check(row, "expected_m", std::hypot(atEnd.along.metres(), ellipse.along.metres())));
       }
     }
   }

@@ -109,11 +109,11 @@ void ExtinctionTest::poissonStand() {
   for (const CheckRow &row : values.rows()) {
     const double extinction = k(row.number("stems_per_ha"), row.number("diameter_m"));
     const std::string where = "line " + std::to_string(row.line());
-    VERIFY_NEAR(1 / extinction, row.number("mean_m"), values.tolerance("mean_m"), where);
-    VERIFY_NEAR(clear(extinction, 0.5), row.number("median_m"), values.tolerance("median_m"), where);
-    VERIFY_NEAR(clear(extinction, 0.1), row.number("ten_percent_m"), values.tolerance("ten_percent_m"), where);
+    VERIFY_CHECK(values.check(row, "mean_m", 1 / extinction));
+    VERIFY_CHECK(values.check(row, "median_m", clear(extinction, 0.5)));
+    VERIFY_CHECK(values.check(row, "ten_percent_m", clear(extinction, 0.1)));
     // 50 m is the distance at which the share p_50m is clear; its digits are good to 5e-6 of a share of 0.4 and more.
-    VERIFY_NEAR(std::exp(-extinction * 50), row.number("p_50m"), values.tolerance("p_50m"), where);
+    VERIFY_CHECK(values.check(row, "p_50m", std::exp(-extinction * 50)));
     VERIFY_NEAR(clear(extinction, row.number("p_50m")), 50, values.tolerance("p_50m") / 0.4 / extinction, where);
   }
 }
@@ -127,7 +127,7 @@ void ExtinctionTest::hidingCover() {
     // The share that is seen falls to a tenth at that distance, so to a half at lg 2 of it.
     QVERIFY(std::abs(seen - 0.1) < 1e-12);
     const double extinction = extinctionOf(Length::metres(distance * ln2OverLn10));
-    VERIFY_NEAR(extinction, row.number("k_per_m"), values.tolerance("k_per_m"), where);
+    VERIFY_CHECK(values.check(row, "k_per_m", extinction));
     VERIFY_NEAR(clear(extinction, seen), distance, 1e-9, where);
   }
 }
@@ -180,7 +180,7 @@ void ExtinctionTest::finiteWidth() {
       throw std::runtime_error("no such question: " + question);
     questions.insert(question);
     const double expected = std::exp(-k(density * 10000, diameter + wide) * distance);
-    VERIFY_NEAR(expected, row.number("expected"), values.tolerance("expected"), where);
+    VERIFY_CHECK(values.check(row, "expected", expected));
 
     Random random(101 + uint64_t(row.line()));
     double seen = 0;
@@ -194,8 +194,8 @@ void ExtinctionTest::finiteWidth() {
         seen += isClear(stems, diameter, distance, random.between(-width / 2, width / 2));
     }
     VERIFY_NEAR(seen / stands, expected, values.tolerance("simulated"), where);
-    if (const auto simulated = row.maybe("simulated"))
-      VERIFY_NEAR(seen / stands, *simulated, 2 * values.tolerance("simulated"), where); // each has its own chance
+    if (row.maybe("simulated")) // each has its own chance
+      VERIFY_CHECK(values.check(row, "simulated", seen / stands, 2 * values.tolerance("simulated")));
   }
   QCOMPARE(questions.size(), size_t(3));
 }

@@ -141,6 +141,20 @@ private slots:
       QVERIFY2(textOf(path).contains(QRegularExpression(QStringLiteral("(?m)^# source: \\S"))), qPrintable(path));
   }
 
+  // The manual's table of checks (make_checks.py) forgets no file, and is not older than its rows. What goes through
+  // the installed plugin as a whole (tests/plugin) holds no check values.
+  void checkValuesStandInTheManual() {
+    const QString table = textOf(source + QStringLiteral("/sample-project/manual/checks-table.md"));
+    const QRegularExpression row(QStringLiteral("^[^#\\s]"));
+    for (const QString &path : filesBelow(source + QStringLiteral("/tests"), {QStringLiteral("*.csv")})) {
+      if (path.contains(QLatin1String("/tests/plugin/")))
+        continue;
+      const int rows = textOf(path).split(QLatin1Char('\n')).filter(row).size() - 1; // less the header
+      const QString told = QStringLiteral("`%1`, %2 rows,").arg(path.mid(source.size() + 1)).arg(rows);
+      QVERIFY2(table.contains(told), qPrintable(told + QStringLiteral(" run make_checks.py")));
+    }
+  }
+
   // Symbols and labels are drawn in threads of their own, where the host's aggregate functions are not safe (QGIS 3.22
   // was seen to crash). Map tips are made in the main thread.
   void stylesDrawWithoutAggregates() {

@@ -59,12 +59,11 @@ CheckValues::CheckValues(const std::string &path) : mPath(path) {
   std::ifstream in(std::string(BRUSHLINE_TESTS_DIR) + "/" + path);
   if (!in)
     throw std::runtime_error("missing check values: " + path);
-  bool sourced = false;
   std::vector<std::string> header;
   std::string line;
   for (int number = 1; std::getline(in, line); ++number) {
     if (line.rfind("# source:", 0) == 0)
-      sourced = true;
+      mSource = line.size() > 10 ? line.substr(10) : "";
     if (line.rfind("# tolerance:", 0) == 0) {
       std::istringstream words(line.substr(12));
       std::string column;
@@ -72,6 +71,7 @@ CheckValues::CheckValues(const std::string &path) : mPath(path) {
       if (!(words >> column >> value))
         throw std::runtime_error(path + ": unreadable tolerance: " + line);
       mTolerances[column] = value;
+      words >> mUnits[column];
     }
     if (line.empty() || line[0] == '#')
       continue;
@@ -87,7 +87,7 @@ CheckValues::CheckValues(const std::string &path) : mPath(path) {
       row[header[i]] = cells[i];
     mRows.emplace_back(std::move(row), number);
   }
-  if (!sourced)
+  if (mSource.empty())
     throw std::runtime_error(path + " names no source");
   if (mRows.empty())
     throw std::runtime_error(path + " has no rows");
@@ -98,6 +98,32 @@ double CheckValues::tolerance(const std::string &column) const {
   if (found == mTolerances.end())
     throw std::runtime_error(mPath + " gives no tolerance for " + column);
   return found->second;
+}
+
+Check CheckValues::check(const CheckRow &row, const std::string &column, double got) const {
+  return check(row, column, got, tolerance(column));
+}
+
+Check CheckValues::check(const CheckRow &row, const std::string &column, double got, double tolerance) const {
+  const auto unit = mUnits.find(column);
+  return placed(checkOf(column, "", got, row.number(column), tolerance, unit == mUnits.end() ? "" : unit->second, ""),
+                row);
+}
+
+Check CheckValues::checkTurn(const CheckRow &row, const std::string &column, double gotDegrees) const {
+  return check(row, column, turnedTo(gotDegrees, row.number(column)));
+}
+
+Check CheckValues::check(const CheckRow &row, const std::string &column, const std::string &got) const {
+  return placed(checkOf(column, "", got, row.text(column), ""), row);
+}
+
+Check CheckValues::placed(Check check, const CheckRow &row) const {
+  check.where = "line " + std::to_string(row.line());
+  check.file = mPath;
+  check.line = row.line();
+  check.source = mSource;
+  return check;
 }
 
 } // namespace brushline::test

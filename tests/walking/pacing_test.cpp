@@ -58,8 +58,8 @@ void PacingTest::slopeTable() {
   for (const CheckRow &row : values.rows()) {
     const double ratio = stepLengthRatio(Angle::degrees(signOf(row) * row.number("slope_deg")));
     const std::string where = "line " + std::to_string(row.line());
-    VERIFY_NEAR(ratio, row.number("ratio"), values.tolerance("ratio"), where);
-    VERIFY_NEAR(ratio * mossInches, row.number("step_in"), values.tolerance("step_in"), where);
+    VERIFY_CHECK(values.check(row, "ratio", ratio));
+    VERIFY_CHECK(values.check(row, "step_in", ratio * mossInches));
     VERIFY_NEAR(ratio, row.number("step_in") / mossInches, 1e-12, where); // the table itself, not the rounded ratio
   }
 }
@@ -68,8 +68,7 @@ void PacingTest::stepsAlongTheSlope() {
   const CheckValues values("walking/data/slope_table.csv");
   const Walker moss = walkerWith(100 / (mossInches * inch));
   for (const CheckRow &row : values.rows())
-    VERIFY_NEAR(stepsAlong(100, signOf(row) * row.number("slope_deg"), moss), row.number("steps_100m"),
-                values.tolerance("steps_100m"), "line " + std::to_string(row.line()));
+    VERIFY_CHECK(values.check(row, "steps_100m", stepsAlong(100, signOf(row) * row.number("slope_deg"), moss)));
 }
 
 // Computed by hand: linear between the table's angles, its last value beyond 30 degrees.
@@ -119,7 +118,7 @@ void PacingTest::paceCounts() {
     const Length distance = Length::metres(row.number("distance_m"));
     const double steps = stepsOver(distance, Length(), walker);
     const std::string where = "line " + std::to_string(row.line());
-    VERIFY_NEAR(steps, row.number("expected_paces"), values.tolerance("expected_paces"), where);
+    VERIFY_CHECK(values.check(row, "expected_paces", steps));
     VERIFY_AT(pacesCounted(steps, PaceKind::Single) == std::lround(row.number("expected_paces")), where);
   }
 }
