@@ -132,7 +132,7 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
     if (mark.name.isEmpty())
       spaced << QString::number(*mark.paces);
     else
-      details << Text::tr("%1 at %2 paces").arg(mark.name).arg(*mark.paces);
+      details << Text::tr("%1 at %2 paces").arg(mark.name, QString::number(*mark.paces));
   }
   constexpr int mostSpaced = 8; // more are told by their spacing alone
   if (!spaced.isEmpty() && spaced.size() <= mostSpaced)

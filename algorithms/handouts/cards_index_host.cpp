@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "handouts/cards_index_host.h"
 
+#include "handouts/html_host.h"
+
 #include <QUrl>
 
 #include <cmath>
@@ -11,12 +13,15 @@ namespace {
 struct Text {
   Q_DECLARE_TR_FUNCTIONS(brushline::CardsIndex)
 };
-QString cell(const QString &text) { return QStringLiteral("<td>") + text.toHtmlEscaped() + QStringLiteral("</td>"); }
-QString head(const QString &text) { return QStringLiteral("<th>") + text.toHtmlEscaped() + QStringLiteral("</th>"); }
+QString cell(const QString &text) { return QStringLiteral("<td>") + Html::text(text) + QStringLiteral("</td>"); }
+QString nameCell(const QString &name) {
+  return name.isEmpty() ? cell(name) : QStringLiteral("<td>") + Html::name(name) + QStringLiteral("</td>");
+}
+QString head(const QString &text) { return QStringLiteral("<th>") + Html::text(text) + QStringLiteral("</th>"); }
 } // namespace
 
 QByteArray cardsIndex(const QString &title, const std::vector<ListedCard> &cards) {
-  const QString name = (title.isEmpty() ? Text::tr("Leg cards") : title).toHtmlEscaped();
+  const QString name = Html::text(title.isEmpty() ? Text::tr("Leg cards") : title);
   QString page = QStringLiteral("<!DOCTYPE html>\n<html>\n<head>\n<meta charset=\"utf-8\">\n<title>%1</title>\n"
                                 "<style>body{font-family:sans-serif;margin:2em}table{border-collapse:collapse}"
                                 "th,td{text-align:left;padding:.3em .8em;border-bottom:1px solid #999}</style>\n"
@@ -27,10 +32,10 @@ QByteArray cardsIndex(const QString &title, const std::vector<ListedCard> &cards
   for (const ListedCard &card : cards) {
     // "./", since a name may hold a colon-like sign that would be read as a scheme.
     const QString link = QStringLiteral("./") + QString::fromLatin1(QUrl::toPercentEncoding(card.file));
-    page += QStringLiteral("<tr>") + cell(card.route) + cell(card.walkers) + cell(card.way) +
+    page += QStringLiteral("<tr>") + nameCell(card.route) + nameCell(card.walkers) + cell(card.way) +
             cell(QString::number(card.legs)) +
             cell(card.length_m ? QString::number(std::lround(*card.length_m)) : QString()) +
-            QStringLiteral("<td><a href=\"%1\">").arg(link) + card.file.toHtmlEscaped() +
+            QStringLiteral("<td><a href=\"%1\">").arg(link) + Html::name(card.file) +
             QStringLiteral("</a></td></tr>\n");
   }
   page += QStringLiteral("</table>\n</body>\n</html>\n");

@@ -19,6 +19,10 @@ namespace {
 // Fonts in hundredths of a millimetre, so that whole numbers are fine enough.
 constexpr double perMm = 100;
 
+// More than the place for any text takes, so that it ends in an ellipsis there; measuring a text of a million letters
+// time and again takes minutes.
+constexpr int longestText = 2000;
+
 QColor greyColour(double grey) {
   const int level = int(std::lround(std::clamp(grey, 0.0, 1.0) * 255));
   return QColor(level, level, level);
@@ -142,7 +146,7 @@ QString HandoutFonts::printable(const QString &text) const {
   const QFontMetricsF metrics(font(Face{10}));
   QString kept;
   bool lacking = false;
-  for (const uint code : text.toUcs4()) {
+  for (const uint code : text.left(longestText).toUcs4()) {
     const QChar::Category category = QChar::category(code);
     if (code == '\t' || code == '\n' || code == '\r' || category == QChar::Separator_Line ||
         category == QChar::Separator_Paragraph) {

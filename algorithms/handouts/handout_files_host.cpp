@@ -2,6 +2,7 @@
 #include "handouts/handout_files_host.h"
 
 #include "shared/input_files_host.h"
+#include "shared/unfinished_files_host.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -15,8 +16,6 @@
 #endif
 
 #include <cerrno>
-#include <filesystem>
-#include <system_error>
 
 namespace brushline {
 
@@ -108,14 +107,6 @@ protected:
   }
 };
 
-std::filesystem::path native(const QString &path) {
-#ifdef Q_OS_WIN
-  return path.toStdWString();
-#else
-  return QFile::encodeName(path).toStdString();
-#endif
-}
-
 // Brings what was written in a folder onto the disk, so that no file is empty after the power fails, or the stick is
 // pulled. All at once: one by one takes a hundredth of a second each. False when that failed.
 bool synced(const QString &folder) {
@@ -188,6 +179,7 @@ QString HandoutFiles::folder() {
     throw QgsProcessingException(
         tr("%1: the folder “%2” cannot be made or written to. Give another folder, or the right to write there.")
             .arg(mKey, mFolder));
+  removeUnfinished(mFolder);
   return mFolder;
 }
 
@@ -244,7 +236,7 @@ void HandoutFiles::write(const QString &path, const QByteArray &content) {
 void HandoutFiles::stage(const QString &path, const QByteArray &content) {
   checkFree(path);
   if (!mAside)
-    mAside = std::make_unique<QTemporaryDir>(inFolder(QStringLiteral(".brushline-XXXXXX")));
+    mAside = std::make_unique<QTemporaryDir>(inFolder(unfinishedName(QStringLiteral("XXXXXX"))));
   const QString aside = mAside->filePath(QString::number(mStaged.size()));
   QFile file(aside);
   if (!mAside->isValid() || !file.open(QIODevice::WriteOnly))
@@ -265,12 +257,10 @@ void HandoutFiles::publish() {
             .arg(mKey, mFolder));
   for (const auto &[aside, path] : mStaged) {
     const bool there = QFileInfo::exists(path);
-    std::error_code error;
-    std::filesystem::rename(native(aside), native(path), error); // takes an old file's place in one step; Qt's does not
-    if (error)
+    if (const QString reason = moveOver(aside, path); !reason.isEmpty())
       throw QgsProcessingException(
           tr("%1: “%2” could not be given its name (%3). %n file(s) were written before it.", nullptr, int(mWritten))
-              .arg(mKey, path, QString::fromLocal8Bit(error.message().c_str())));
+              .arg(mKey, path, reason));
     ++mWritten;
     mReplaced += there;
   }

@@ -2,6 +2,7 @@
 #include "handouts/leg_cards_parameters.h"
 
 #include "handouts/vector_hatch_host.h"
+#include "shared/parameter_checks_host.h"
 
 #include <QPainter>
 #include <qgsexception.h>
@@ -102,7 +103,7 @@ CardSetting read(const ParameterReader &reader) {
   setting.index = reader.flag(indexKey);
   if (const int sheet = reader.choice(sheetKey, 4); sheet > 0) {
     setting.sheet = sheets[sheet - 1];
-    setting.per_sheet = int(reader.number(perSheetKey, {0, mostPerSheet, 0}));
+    setting.per_sheet = wholeNumber(reader, perSheetKey, {0, mostPerSheet, 0});
     if (planSheet(*setting.sheet, setting.paper, setting.per_sheet).cards.empty())
       throw QgsProcessingException(
           Text::tr("%1: a sheet of this paper does not hold a single card of the paper %2. Give a larger sheet or a "

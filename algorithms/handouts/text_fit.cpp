@@ -17,7 +17,11 @@ std::string withoutEndBlanks(std::string text) {
 
 std::string withEllipsis(const std::string &text, const Face &face, double width, const TextRuler &ruler) {
   const std::vector<size_t> ends = ruler.letterEnds(text);
-  for (size_t i = ends.size(); i-- > 0;) {
+  // From the start, since a text may be a million times as long as a line.
+  size_t i = 0;
+  while (i < ends.size() && ruler.width(text.substr(0, ends[i]), face) <= width)
+    ++i;
+  while (i-- > 0) {
     const std::string cut = withoutEndBlanks(text.substr(0, ends[i])) + ellipsis;
     if (ruler.width(cut, face) <= width)
       return cut;

@@ -130,7 +130,8 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
   }
   tracks.finish();
   if (read == 0)
-    throw QgsProcessingException(tr("%1: there is no track in the layer.").arg(tracksKey));
+    throw QgsProcessingException(tr("%1: there is no track in layer “%2”. Of a GPX file take the layer track_points.")
+                                     .arg(tracksKey, reader.source(tracksKey)->sourceName()));
   if (refused == read)
     throw QgsProcessingException(tr("No track could be compared.") + QLatin1Char(' ') + firstReason);
   if (refused > toldEach)

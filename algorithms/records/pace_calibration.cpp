@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace brushline {
 
@@ -178,6 +179,10 @@ std::vector<Point> pointsOf(const std::vector<PaceTry> &tries, PaceKind kind, st
     else
       points.push_back({1 - ratio, judged[i].steps_per_100m, each.distance.metres(), i, slope});
   }
+  // So that sums are rounded alike, in whatever order the tries come.
+  std::sort(points.begin(), points.end(), [](const Point &a, const Point &b) {
+    return std::tie(a.weight, a.y, a.x, a.index) < std::tie(b.weight, b.y, b.x, b.index);
+  });
   return points;
 }
 

@@ -154,9 +154,7 @@ std::vector<WalkerTries> read(const ParameterReader &reader, QgsProcessingFeedba
       walker.features.push_back(row.id());
     } catch (const NoTryHere &none) {
       const QString message = Text::tr("%1: table “%2”, feature %3 passed over: %4")
-                                  .arg(inputKey, table->sourceName())
-                                  .arg(row.id())
-                                  .arg(none.reason);
+                                  .arg(inputKey, table->sourceName(), QString::number(row.id()), none.reason);
       if (passedOver == 0)
         first = message;
       if (++passedOver <= toldEach)

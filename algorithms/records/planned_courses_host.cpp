@@ -30,7 +30,8 @@ using Way = std::vector<Leg>;
 QString plainName(const QString &name) { return name.simplified().toCaseFolded(); }
 
 QString legKey(const QString &route, int leg, bool back) {
-  return QStringLiteral("%1\n%2\n%3").arg(route).arg(leg).arg(back);
+  return QStringLiteral("%1\n%2\n%3")
+      .arg(route, QString::number(leg), back ? QStringLiteral("back") : QStringLiteral("out"));
 }
 
 // What annotated legs tell, by route, leg and direction; nothing for plain routes.

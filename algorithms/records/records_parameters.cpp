@@ -173,10 +173,7 @@ void sortLegs(RecordedRoute &route, const QString &layer) {
   if (same != legs.end() && route.fault.isEmpty())
     route.fault = Text::tr("%1: layer “%2”, rows %3 and %4 have the same order in route “%5”, so which comes first is "
                            "not known. Give each leg of a route its own number.")
-                      .arg(orderKey, layer)
-                      .arg(same->row)
-                      .arg((same + 1)->row)
-                      .arg(route.name);
+                      .arg(orderKey, layer, QString::number(same->row), QString::number((same + 1)->row), route.name);
 }
 } // namespace
 
@@ -240,7 +237,8 @@ FieldRecords read(const ParameterReader &reader, const std::vector<Walker> &walk
       ++empty;
       continue;
     }
-    const QString where = Text::tr("%1: layer “%2”, row %3").arg(inputKey, source->sourceName()).arg(number);
+    const QString where =
+        Text::tr("%1: layer “%2”, row %3").arg(inputKey, source->sourceName(), QString::number(number));
     const QString name = columns.route >= 0 ? textOf(row.attribute(columns.route)) : QStringLiteral("1");
     if (name.isEmpty())
       throw QgsProcessingException(

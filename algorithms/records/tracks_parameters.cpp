@@ -243,7 +243,7 @@ bool TrackSource::nextLine(TrackInput &track) {
   track.name = text(feature, mTrack);
   if (track.name.isEmpty())
     track.name = QString::number(++mNumber);
-  track.where = tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature.id());
+  track.where = tr("layer “%1”, feature %2").arg(mSource->sourceName(), QString::number(feature.id()));
   nameTrack(track, feature);
   if (!feature.hasGeometry() || feature.geometry().isEmpty())
     return true;

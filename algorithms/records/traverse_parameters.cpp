@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "records/traverse_parameters.h"
 
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 
 #include <qgscoordinatetransform.h>
@@ -124,7 +125,7 @@ void check(const ParameterReader &reader) {
   if (reader.given(startKey))
     placeOf(reader, startKey);
   if (const auto starts = reader.source(startsKey)) {
-    checkPlaces(startsKey, *starts);
+    checkPoints(startsKey, *starts);
     nameField(reader, *starts);
   }
   if (close == CloseOn::End) {

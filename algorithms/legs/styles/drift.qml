@@ -24,5 +24,5 @@
       </symbol>
     </symbols>
   </renderer-v2>
-  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, end of leg [% "leg" %]: 95 of 100 walks end within [% round("major_m") %] m by [% round("minor_m") %] m</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;, end of leg [% "leg" %]: 95 of 100 walks end within [% round("major_m") %] m by [% round("minor_m") %] m</mapTip>
 </qgis>

@@ -133,6 +133,6 @@
       </dd_properties>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %], leg [% "leg" %]&lt;/b&gt;[% coalesce(' from ' || "from_name", '') || coalesce(' to ' || "to_name", '') %]&lt;br&gt;dial &lt;b&gt;[% coalesce("dial_text", '–') %]&lt;/b&gt;, back [% coalesce(to_string("back_dial"), '–') %], [% round("dist_m") %] m&lt;br&gt;[% concatenate(coalesce("walker" || ': ', '') || "paces" || ' paces, ' || round("walk_min", 1) || ' min', group_by:=array_to_string(array("route", "leg", "direction"), '|'), concatenator:='&lt;br&gt;', order_by:=$id) %]&lt;br&gt;[% coalesce("warnings", '') %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %], leg [% "leg" %]&lt;/b&gt;[% coalesce(' from ' || replace("from_name", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') || coalesce(' to ' || replace("to_name", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]&lt;br&gt;dial &lt;b&gt;[% coalesce(replace("dial_text", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '–') %]&lt;/b&gt;, back [% coalesce(to_string("back_dial"), '–') %], [% round("dist_m") %] m&lt;br&gt;[% concatenate(coalesce(replace("walker", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) || ': ', '') || "paces" || ' paces, ' || round("walk_min", 1) || ' min', group_by:=array_to_string(array("route", "leg", "direction"), '|'), concatenator:='&lt;br&gt;', order_by:=$id) %]&lt;br&gt;[% coalesce(replace("warnings", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

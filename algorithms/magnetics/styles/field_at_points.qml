@@ -64,6 +64,6 @@
       <rendering drawLabels="1" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>declination &lt;b&gt;[% round("decl", 1) %]°&lt;/b&gt;, from grid north [% round("grid_mag", 1) %]°, in a year [% round("decl_year", 2) %]°&lt;br&gt;[% "zone" %]</mapTip>
+  <mapTip>declination &lt;b&gt;[% round("decl", 1) %]°&lt;/b&gt;, from grid north [% round("grid_mag", 1) %]°, in a year [% round("decl_year", 2) %]°&lt;br&gt;[% replace("zone", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -92,6 +92,6 @@
       <rendering drawLabels="1" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>Line [% "line" %]: [% "label" %]</mapTip>
+  <mapTip>Line [% replace("line", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]: [% replace("label", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

@@ -53,6 +53,6 @@
       </rule>
     </rules>
   </labeling>
-  <mapTip>&lt;b&gt;[% "name" %]&lt;/b&gt;, [% "route" %], number [% "number" %][% if("reach_m" is null, '', ': look within ' || round("reach_m", 1) || ' m') %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("name", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;, [% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %], number [% "number" %][% if("reach_m" is null, '', ': look within ' || round("reach_m", 1) || ' m') %]</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

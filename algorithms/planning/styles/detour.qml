@@ -189,6 +189,6 @@
       </dd_properties>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %], leg [% "leg" %], [% "part" %][% coalesce(' round ' || "obstacle", '') %]&lt;/b&gt;&lt;br&gt;[% coalesce('turn ' || "turn" || ', ', '') %]dial &lt;b&gt;[% coalesce("dial_text", '–') %]&lt;/b&gt;, [% round("dist_m") %] m&lt;br&gt;[% concatenate(coalesce("walker" || ': ', '') || "paces" || ' paces, then go on from ' || "run_paces", group_by:=array_to_string(array("route", "leg", "direction", "piece"), '|'), concatenator:='&lt;br&gt;', order_by:=$id) %]&lt;br&gt;[% coalesce("warnings", '') %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %], leg [% "leg" %], [% replace("part", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %][% coalesce(' round ' || replace("obstacle", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]&lt;/b&gt;&lt;br&gt;[% coalesce('turn ' || replace("turn", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) || ', ', '') %]dial &lt;b&gt;[% coalesce(replace("dial_text", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '–') %]&lt;/b&gt;, [% round("dist_m") %] m&lt;br&gt;[% concatenate(coalesce(replace("walker", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) || ': ', '') || "paces" || ' paces, then go on from ' || "run_paces", group_by:=array_to_string(array("route", "leg", "direction", "piece"), '|'), concatenator:='&lt;br&gt;', order_by:=$id) %]&lt;br&gt;[% coalesce(replace("warnings", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

@@ -52,5 +52,5 @@
       <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="8000" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, leg [% "leg" %], after [% "paces" %] paces: [% "feature" %] ([% "event" %])</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;, leg [% "leg" %], after [% "paces" %] paces: [% replace("feature", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %] ([% replace("event", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %])</mapTip>
 </qgis>

@@ -33,5 +33,5 @@
       <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="25000" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, leg [% "leg" %]: [% "advice" %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;, leg [% "leg" %]: [% replace("advice", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]</mapTip>
 </qgis>

@@ -20,5 +20,5 @@
       </symbol>
     </symbols>
   </renderer-v2>
-  <mapTip>[% "route" %]: [% round("minutes") %] min, [% "legs" %] legs</mapTip>
+  <mapTip>[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]: [% round("minutes") %] min, [% "legs" %] legs</mapTip>
 </qgis>

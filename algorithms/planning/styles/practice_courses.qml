@@ -225,6 +225,6 @@
       <rendering drawLabels="1" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;: [% "legs" %] legs, [% round("length_m") %] m, [% round("minutes") %] min&lt;br&gt;[% "controls" %]&lt;br&gt;[% coalesce("note", '') %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;: [% "legs" %] legs, [% round("length_m") %] m, [% round("minutes") %] min&lt;br&gt;[% replace("controls", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;br&gt;[% coalesce(replace("note", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

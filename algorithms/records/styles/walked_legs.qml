@@ -72,6 +72,6 @@
       <rendering drawLabels="1" obstacle="1" obstacleFactor="1" obstacleType="1"/>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %], leg [% "leg" %] ([% "direction" %])&lt;/b&gt;, track [% "track" %][% coalesce(', ' || "walker", '') %]&lt;br&gt;meant [% round("true_brg", 1) %]° [% round("dist_m") %] m, walked [% coalesce(round("walked_brg", 1), '–') %]° [% coalesce(round("walked_m"), '–') %] m&lt;br&gt;end missed by [% coalesce(round("miss_m") || ' m', '–') %], by this leg's own errors [% coalesce(round("own_m") || ' m', '–') %]&lt;br&gt;[% coalesce(round("minutes", 1) || ' min', '') %]&lt;br&gt;[% coalesce("remark", '') %]</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %], leg [% "leg" %] ([% "direction" %])&lt;/b&gt;, track [% replace("track", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %][% coalesce(', ' || replace("walker", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]&lt;br&gt;meant [% round("true_brg", 1) %]° [% round("dist_m") %] m, walked [% coalesce(round("walked_brg", 1), '–') %]° [% coalesce(round("walked_m"), '–') %] m&lt;br&gt;end missed by [% coalesce(round("miss_m") || ' m', '–') %], by this leg's own errors [% coalesce(round("own_m") || ' m', '–') %]&lt;br&gt;[% coalesce(round("minutes", 1) || ' min', '') %]&lt;br&gt;[% coalesce(replace("remark", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '') %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

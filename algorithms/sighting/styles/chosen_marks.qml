@@ -40,5 +40,5 @@
       <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="8000" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>&lt;b&gt;[% "route" %]&lt;/b&gt;, leg [% "leg" %], mark [% "mark" %]: [% "paces" %] paces</mapTip>
+  <mapTip>&lt;b&gt;[% replace("route", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')) %]&lt;/b&gt;, leg [% "leg" %], mark [% "mark" %]: [% "paces" %] paces</mapTip>
 </qgis>

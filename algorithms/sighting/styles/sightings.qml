@@ -28,5 +28,5 @@
       <rendering drawLabels="1" scaleVisibility="1" scaleMin="0" scaleMax="8000" obstacle="0"/>
     </settings>
   </labeling>
-  <mapTip>dial &lt;b&gt;[% coalesce("dial_text", '–') %]&lt;/b&gt;, [% "paces" %] paces</mapTip>
+  <mapTip>dial &lt;b&gt;[% coalesce(replace("dial_text", map('&amp;', '&amp;amp;', '&lt;', '&amp;lt;')), '–') %]&lt;/b&gt;, [% "paces" %] paces</mapTip>
 </qgis>
