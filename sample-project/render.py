@@ -238,7 +238,7 @@ def plan():
                                 "WALKERS": walker(WALKER), **ground()}, OUTPUT=None)["OUTPUT"]
     found = next(made.getFeatures())
     print("planned: %.1f min, %d legs; straight line: %.1f min" % (
-        found["minutes"], found["legs"], found["straight_min"]))
+        found["minutes"], found["legs"], found["direct_min"]))
     points = found.geometry().asPolyline()
     straight = memory("LineString", [("straight", line(points[0], points[-1]))])
     by_eye = layer("routes", "route = 'Camp to stand'")

@@ -16,8 +16,9 @@
 namespace brushline {
 
 namespace {
-const QString legsKey = QStringLiteral("OUTPUT"), marksKey = QStringLiteral("MARKS"), driftKey = QStringLiteral("DRIFT"),
-              routeCountKey = QStringLiteral("ROUTE_COUNT"), legCountKey = QStringLiteral("LEG_COUNT");
+const QString legsKey = QStringLiteral("OUTPUT"), marksKey = QStringLiteral("MARKS"),
+              driftKey = QStringLiteral("DRIFT"), routeCountKey = QStringLiteral("ROUTE_COUNT"),
+              legCountKey = QStringLiteral("LEG_COUNT");
 } // namespace
 
 LegWriter::LegWriter(const ParameterReader &reader, LegLayer layer, LegAdvice advice, host::WkbType legType,
@@ -60,6 +61,8 @@ void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &
       pacesBefore.assign(mWalkers, 0);
     if (leg.overlapping_cover)
       ++mOverlapping;
+    mWithoutHeights += std::any_of(leg.warnings.begin(), leg.warnings.end(),
+                                   [](const LegWarning &warning) { return warning.remark == LegRemark::NoTerrain; });
     const int drawn = leg.back ? lastBack - leg.number + 1 : leg.number;
     const QString advice = mAdvice.forLeg(route.name, drawn + route.first_leg - 1, leg.back);
     for (size_t walker = 0; walker < mWalkers; ++walker) {
@@ -140,8 +143,12 @@ QVariantMap LegWriter::finish(QgsProcessingFeedback *feedback) {
   if (mDrift)
     results[driftKey] = mDrift->finish(QStringLiteral(":/brushline/styles/drift.qml"));
   if (mOverlapping > 0)
-    feedback->pushWarning(tr("%n leg(s) cross cover polygons that overlap: the first in the layer counts.", nullptr,
-                             int(mOverlapping)));
+    feedback->pushWarning(
+        tr("%n leg(s) cross cover polygons that overlap: the first in the layer counts.", nullptr, int(mOverlapping)));
+  if (mWithoutHeights > 0)
+    feedback->pushWarning(tr("DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes "
+                             "are those of level ground there. Does the terrain model reach so far?",
+                             nullptr, int(mWithoutHeights)));
   feedback->pushInfo(tr("%1 route(s), %2 leg row(s) written.").arg(mRoutes).arg(mRows));
   return results;
 }

@@ -49,7 +49,7 @@ private:
   QgsCoordinateReferenceSystem mCrs;
   size_t mWalkers;
   std::unique_ptr<VectorOutput> mLegs, mMarks, mDrift;
-  long mRoutes = 0, mRows = 0, mOverlapping = 0;
+  long mRoutes = 0, mRows = 0, mOverlapping = 0, mWithoutHeights = 0;
 };
 
 } // namespace brushline

@@ -2,6 +2,7 @@
 #include "planning/aim_off_parameters.h"
 
 #include "quantities/progress.h"
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
 
@@ -113,6 +114,7 @@ Definitions rareDefinitions() {
 
 void check(const ParameterReader &reader) {
   const auto starts = needed(reader, startsKey, Text::tr("starts"));
+  checkPoints(startsKey, *starts);
   const auto lines = needed(reader, linesKey, Text::tr("lines"));
   reader.fieldIndex(startNameKey, *starts);
   reader.fieldIndex(lineNameKey, *lines);
@@ -120,7 +122,7 @@ void check(const ParameterReader &reader) {
   reader.number(snapKey, snapLimits);
   const bool paired = reader.fieldIndex(pairKey, *starts) >= 0;
   if (const auto destinations = reader.source(destinationsKey)) {
-    checkPlaces(destinationsKey, *destinations);
+    checkPoints(destinationsKey, *destinations);
     if (nameField(reader, destinationNameKey, *destinations) < 0 && paired)
       throw QgsProcessingException(Text::tr("%1: layer “%2” has no field “name”: give the field with the names that %3 "
                                             "refers to.")

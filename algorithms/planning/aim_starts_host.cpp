@@ -106,7 +106,7 @@ bool AimStarts::next(AimStartInput &start) {
       throw Cancelled();
     ++mRead;
     AimStartInput like;
-    like.where = tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature.id());
+    like.where = tr("layer “%1”, feature %2").arg(mSource->sourceName(), QString::number(feature.id()));
     const QVariant name = mNameField >= 0 ? feature.attribute(mNameField) : QVariant();
     like.name = name.isNull() ? QString() : name.toString().trimmed();
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {

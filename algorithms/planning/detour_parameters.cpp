@@ -4,11 +4,8 @@
 #include "shared/base_algorithm.h"
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
-#include "shared/source_features_host.h"
 
 #include <qgsexception.h>
-#include <qgsfeatureiterator.h>
-#include <qgsgeometry.h>
 
 namespace brushline::detour_parameters {
 
@@ -26,17 +23,7 @@ int nameField(const ParameterReader &reader, const QgsProcessingFeatureSource &s
 
 // What is inside a polygon that crosses itself nobody can tell.
 void tellInvalid(const QgsProcessingFeatureSource &source, QgsProcessingFeedback *feedback) {
-  QgsFeatureRequest request;
-  request.setSubsetOfAttributes(QgsAttributeList());
-  SourceFeatures features(obstaclesKey, source, request);
-  QgsFeature feature;
-  int count = 0;
-  while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
-    if (feature.hasGeometry() && !feature.geometry().isEmpty() && !feature.geometry().isGeosValid())
-      ++count;
-  }
+  const int count = invalidShapes(obstaclesKey, source, feedback);
   if (count > 0)
     feedback->pushWarning(
         Text::tr(

@@ -274,7 +274,7 @@ void DetourWriter::writeLeg(const RouteInput &route, const RouteLeg &leg, const 
   for (const NotPassed &one : way.not_passed) {
     constexpr long toldEach = 20;
     if (++mNotPassed <= toldEach)
-      mFeedback->pushWarning(tr("Route “%1”, leg %2: %3").arg(route.name).arg(number).arg(inWords(one, ends)));
+      mFeedback->pushWarning(tr("Route “%1”, leg %2: %3").arg(route.name, QString::number(number), inWords(one, ends)));
   }
   const auto end = [&](const RouteVertex &vertex) { return XY(route.x[vertex.source], route.y[vertex.source]); };
   XY from = end(leg.from);

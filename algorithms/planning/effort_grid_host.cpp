@@ -285,6 +285,18 @@ void PlanGround::fillCover(QgsProcessingFeedback *feedback, const std::function<
   }
 }
 
+namespace {
+// Whether all coordinates, of degrees or metres, are such as occur on the Earth. Others would make millions of vertices
+// when a line is divided, or none at all.
+bool onEarth(const QgsGeometry &geometry) {
+  constexpr double most = 1e8; // two and a half times round
+  for (auto vertex = geometry.vertices_begin(); vertex != geometry.vertices_end(); ++vertex)
+    if (!(std::abs((*vertex).x()) < most) || !(std::abs((*vertex).y()) < most))
+      return false;
+  return true;
+}
+} // namespace
+
 void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProcessingFeedback *feedback) {
   const auto source = reader.source(key);
   if (!source)
@@ -293,6 +305,10 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
     throw QgsProcessingException(
         tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
             .arg(key, source->sourceName()));
+  if (host::isPointType(source->wkbType()))
+    throw QgsProcessingException(
+        tr("%1: layer “%2” has points, which bar nothing. Give lines or polygons; buffer points first.")
+            .arg(key, source->sourceName()));
   QgsCoordinateTransform transform(source->sourceCrs(), mCrs, mTransforms);
   int passedOver = 0;
   QgsFeature feature;
@@ -300,7 +316,7 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
   while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
-    if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
+    if (!feature.hasGeometry() || feature.geometry().isEmpty() || !onEarth(feature.geometry())) {
       ++passedOver;
       continue;
     }
@@ -311,6 +327,10 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
         geometry.transform(transform);
       }
     } catch (const QgsCsException &) {
+      ++passedOver;
+      continue;
+    }
+    if (!onEarth(geometry)) {
       ++passedOver;
       continue;
     }

@@ -48,9 +48,7 @@ SeparationTable readTable(const ParameterReader &reader) {
       throw QgsProcessingException(
           Text::tr("%1: table “%2”, feature %3: %4. Give each kind one row with its distance in "
                    "metres.")
-              .arg(distancesKey, source->sourceName())
-              .arg(row.id())
-              .arg(QString::fromUtf8(error.what())));
+              .arg(distancesKey, source->sourceName(), QString::number(row.id()), QString::fromUtf8(error.what())));
     }
   }
   if (table.empty())
@@ -125,7 +123,7 @@ HazardSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedbac
                  shapes.end());
     QStringList names;
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
-      names << QStringLiteral("“%1” (%2)").arg(it.key()).arg(it.value());
+      names << QStringLiteral("“%1” (%2)").arg(it.key(), QString::number(it.value()));
     if (!names.isEmpty())
       feedback->pushWarning(
           Text::tr("%1: layer “%2” has kinds for which no distance is known: %3. They are not checked. "

@@ -2,6 +2,7 @@
 #include "planning/pairs_host.h"
 
 #include "quantities/progress.h"
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 #include "shared/source_features_host.h"
 
@@ -54,7 +55,7 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
     if (feedback->isCanceled())
       throw Cancelled();
     End end;
-    end.where = Text::tr("%1: layer “%2”, feature %3").arg(key, source->sourceName()).arg(feature.id());
+    end.where = Text::tr("%1: layer “%2”, feature %3").arg(key, source->sourceName(), QString::number(feature.id()));
     const QVariant value = field >= 0 ? feature.attribute(field) : QVariant();
     end.key = value.isNull() ? QString() : value.toString().trimmed();
     end.name = nameField >= 0 ? feature.attribute(nameField).toString().trimmed() : QString();
@@ -100,7 +101,7 @@ void check(const ParameterReader &reader) {
     const auto source = reader.source(key);
     if (!source)
       throw QgsProcessingException(Text::tr("%1: give a layer with points.").arg(key));
-    checkPlaces(key, *source);
+    checkPoints(key, *source);
     fieldOf(reader, key, *source);
     if (source->featureCount() == 0)
       throw QgsProcessingException(
@@ -123,9 +124,7 @@ std::vector<PlacePair> read(const ParameterReader &reader, QgsProcessingFeedback
         add(starts[i], ends[i]);
       else if (const End &lone = i < starts.size() ? starts[i] : ends[i]; !lone.where.isEmpty())
         skip(Text::tr("%1 has no partner: there are %2 starts and %3 ends.")
-                 .arg(lone.where)
-                 .arg(starts.size())
-                 .arg(ends.size()));
+                 .arg(lone.where, QString::number(starts.size()), QString::number(ends.size())));
     return pairs;
   }
   const auto byKey = [&](const std::vector<End> &all) {

@@ -25,7 +25,7 @@ QgsFields fields() {
                    {"legs", FieldType::Integer},
                    {"length_m", FieldType::Real},
                    {"turns", FieldType::Text},
-                   {"straight_min", FieldType::Real}});
+                   {"direct_min", FieldType::Real}});
 }
 } // namespace
 

@@ -2,12 +2,11 @@
 #include "planning/practice_course_parameters.h"
 
 #include "planning/features_parameters.h"
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
 
 #include <qgsexception.h>
-
-#include <cmath>
 
 namespace brushline::practice_course_parameters {
 
@@ -35,22 +34,14 @@ QgsProcessingParameterDefinition *nameDefinition(const QString &key, const QStri
                 Text::tr("Empty: the field called “name”, if there is one."));
 }
 
-int whole(const ParameterReader &reader, const QString &key, const Limits &limits) {
-  const double value = reader.number(key, limits);
-  if (value != std::floor(value))
-    throw QgsProcessingException(
-        Text::tr("%1 (%2) is %3: give a whole number.").arg(key, reader.definition(key)->description(), plain(value)));
-  return int(value);
-}
-
 CourseRule ruleOf(const ParameterReader &reader) {
   CourseRule rule;
-  rule.courses = whole(reader, coursesKey, CourseRule::coursesLimits);
-  rule.legs = whole(reader, legsKey, CourseRule::legsLimits);
+  rule.courses = wholeNumber(reader, coursesKey, CourseRule::coursesLimits);
+  rule.legs = wholeNumber(reader, legsKey, CourseRule::legsLimits);
   rule.window = {reader.number(leastKey, CourseRule::leastLimits), reader.number(mostKey, CourseRule::mostLimits)};
   rule.least_turn = Angle::degrees(reader.number(turnKey, CourseRule::turnLimits));
   rule.closed = reader.flag(closedKey);
-  rule.seed = uint64_t(whole(reader, seedKey, CourseRule::seedLimits));
+  rule.seed = uint64_t(wholeNumber(reader, seedKey, CourseRule::seedLimits));
   if (rule.window.least_m > rule.window.most_m)
     throw QgsProcessingException(
         Text::tr("%1 is %2 m and %3 is %4 m: the shortest leg cannot be longer than the longest.")
@@ -69,7 +60,7 @@ std::unique_ptr<QgsProcessingFeatureSource> areaOf(const ParameterReader &reader
   auto area = reader.source(areaKey);
   if (!area)
     throw QgsProcessingException(Text::tr("%1: give a layer with the polygons that courses stay in.").arg(areaKey));
-  checkPlaces(areaKey, *area);
+  checkPolygons(areaKey, *area);
   return area;
 }
 
@@ -142,7 +133,7 @@ void check(const ParameterReader &reader) {
   ruleOf(reader);
   for (const auto &[key, nameKey] : {std::pair(startsKey, startNameKey), std::pair(sitesKey, siteNameKey)})
     if (const auto source = reader.source(key)) {
-      checkPlaces(key, *source);
+      checkPoints(key, *source);
       reader.fieldIndex(nameKey, *source);
     }
   features_parameters::check(reader, avoidKey);
@@ -165,6 +156,12 @@ PracticeInput read(const ParameterReader &reader, QgsProcessingFeedback *feedbac
   if (input.area.empty())
     throw QgsProcessingException(Text::tr("%1: layer “%2” has no polygons. Draw the area that courses are to stay in.")
                                      .arg(areaKey, input.area_name));
+  if (const int crossing = invalidShapes(areaKey, *area, feedback); crossing > 0)
+    feedback->pushWarning(
+        Text::tr("%1: %n polygon(s) of layer “%2” are not valid (they cross or touch themselves). What "
+                 "is enclosed an odd number of times counts as inside. Mend them with “Fix geometries”.",
+                 nullptr, crossing)
+            .arg(areaKey, input.area_name));
   input.avoid = features_parameters::read(reader, avoidKey, QString(), feedback).shapes;
   if (const auto starts = reader.source(startsKey)) {
     input.setting.starts = placesOf(reader, startsKey, startNameKey, *starts, feedback);

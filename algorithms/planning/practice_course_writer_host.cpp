@@ -129,11 +129,8 @@ QString PracticeCourseWriter::failure() const {
               "walkers "
               "may be off after the shortest leg); a course of %4 legs needs %5. Give a larger area, fewer or shorter "
               "legs.")
-        .arg(mInput.area_name)
-        .arg(mCourses.sites.usable)
-        .arg(short_(mCourses.spacing_m))
-        .arg(rule.legs)
-        .arg(rule.controls());
+        .arg(mInput.area_name, QString::number(mCourses.sites.usable), short_(mCourses.spacing_m),
+             QString::number(rule.legs), QString::number(rule.controls()));
   case CourseFailure::NoCourse:
     return tr("No course of %1 legs of %2 to %3 m was found. %4 Give a larger area, more sites, another length of "
               "legs, "

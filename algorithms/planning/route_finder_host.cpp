@@ -82,9 +82,10 @@ QString RouteFinder::described(const EffortSurface::Enclosure &enclosure) const 
   QStringList words;
   for (const auto &[count, kind] : kinds)
     words << tr("%1 (%2 % of its border, nearest after %3 m)")
-                 .arg(mSetting.ground.inWords(kind))
-                 .arg(std::max(1L, std::lround(100.0 * double(count) / double(all))))
-                 .arg(std::lround(enclosure.nearest_cells.at(kind) * mSetting.ground.grid().cell().metres()));
+                 .arg(mSetting.ground.inWords(kind),
+                      QString::number(std::max(1L, std::lround(100.0 * double(count) / double(all)))),
+                      QString::number(
+                          std::lround(enclosure.nearest_cells.at(kind) * mSetting.ground.grid().cell().metres())));
   return words.join(QLatin1String(", "));
 }
 

@@ -6,6 +6,7 @@
 #include "shared/geodesic.h"
 #include "shared/kept_styles_host.h"
 #include "shared/named_places_parameters.h"
+#include "shared/parameter_checks_host.h"
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
 
@@ -74,9 +75,10 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
 void ThroughCoverAlgorithm::check(const ParameterReader &reader) const {
   pairs_parameters::check(reader);
   for (const auto &[key, limits] :
-       {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits), std::pair(legsKey, legsLimits),
-        std::pair(unknownKey, unknownLimits), std::pair(cellKey, cellLimits), std::pair(marginKey, marginLimits)})
+       {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits), std::pair(unknownKey, unknownLimits),
+        std::pair(cellKey, cellLimits), std::pair(marginKey, marginLimits)})
     reader.number(key, limits);
+  wholeNumber(reader, legsKey, legsLimits);
   named_places_parameters::check(reader);
   walker_parameters::read(reader, Angle::degrees(3), nullptr);
   cover_parameters::check(reader);
@@ -87,7 +89,7 @@ void ThroughCoverAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mWalker = *std::min_element(walkers.begin(), walkers.end(),
                               [](const Walker &a, const Walker &b) { return a.speed_factor < b.speed_factor; });
   mRule = {Duration::minutes(reader.number(turnKey, turnLimits)), LegRule().share_at_place,
-           int(reader.number(legsKey, legsLimits))};
+           wholeNumber(reader, legsKey, legsLimits)};
   mCover = cover_parameters::read(reader, feedback);
   mDem = terrain_parameters::read(reader);
   mTerrain = terrain_parameters::terrainOver(mDem);

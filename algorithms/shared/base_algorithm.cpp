@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/base_algorithm.h"
 
+#include "shared/clean_feedback_host.h"
 #include "shared/input_files_host.h"
 #include "shared/kept_styles_host.h"
+#include "shared/parameter_checks_host.h"
 
 #include <QFile>
 #include <QIcon>
@@ -22,17 +24,18 @@ struct Text {
 template <typename Work> auto withHostExceptions(Work work) {
   try {
     return work();
-  } catch (const QgsProcessingException &) {
-    throw;
+  } catch (const QgsProcessingException &error) {
+    throw QgsProcessingException(CleanFeedback::text(error.what()));
   } catch (const Cancelled &) {
     throw;
   } catch (const std::bad_alloc &) {
     throw QgsProcessingException(
         Text::tr("There is not enough memory for this. Split the input, or write to a file instead of memory."));
   } catch (const QgsException &error) {
-    throw QgsProcessingException(Text::tr("The host reports: %1").arg(error.what()));
+    throw QgsProcessingException(CleanFeedback::text(Text::tr("The host reports: %1").arg(error.what())));
   } catch (const std::exception &error) {
-    throw QgsProcessingException(Text::tr("This could not be computed: %1").arg(QString::fromUtf8(error.what())));
+    throw QgsProcessingException(
+        CleanFeedback::text(Text::tr("This could not be computed: %1").arg(QString::fromUtf8(error.what()))));
   } catch (...) {
     throw QgsProcessingException(Text::tr("This could not be computed, for a reason that was not told."));
   }
@@ -46,8 +49,8 @@ void refuseInputFiles(const ParameterReader &reader) {
 
 QString BaseAlgorithm::shortHelpString() const {
   const QString stem = QStringLiteral(":/brushline/help/") + name();
-  const QString language = QgsApplication::instance() ? QgsApplication::locale().section(QLatin1Char('_'), 0, 0)
-                                                       : QString();
+  const QString language =
+      QgsApplication::instance() ? QgsApplication::locale().section(QLatin1Char('_'), 0, 0) : QString();
   for (const QString &path : {stem + QLatin1Char('_') + language, stem}) {
     QFile file(path + QStringLiteral(".txt"));
     if (file.open(QIODevice::ReadOnly))
@@ -66,6 +69,7 @@ bool BaseAlgorithm::checkParameterValues(const QVariantMap &parameters, QgsProce
     withHostExceptions([&] {
       const ParameterReader reader(*this, parameters, context);
       check(reader);
+      checkLayers(reader);
       refuseInputFiles(reader);
     });
   } catch (const QgsProcessingException &error) {
@@ -87,8 +91,10 @@ bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessin
     withHostExceptions([&] {
       const ParameterReader reader(*this, parameters, context);
       check(reader);
+      checkLayers(reader);
       refuseInputFiles(reader);
-      prepare(reader, feedback);
+      CleanFeedback clean(feedback);
+      prepare(reader, &clean);
     });
   } catch (const Cancelled &) {
     return false;
@@ -102,7 +108,8 @@ QVariantMap BaseAlgorithm::processAlgorithm(const QVariantMap &parameters, QgsPr
     return withHostExceptions([&] {
       const ParameterReader reader(*this, parameters, context);
       mStyles = reader.styles();
-      return run(reader, feedback);
+      CleanFeedback clean(feedback);
+      return run(reader, &clean);
     });
   } catch (const Cancelled &) {
     feedback->pushInfo(Text::tr("Cancelled: nothing was kept of the outputs."));

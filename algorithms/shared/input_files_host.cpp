@@ -28,9 +28,9 @@ QString onePath(const QString &path) {
 
 namespace {
 
-// A file, and the layer in it where one is named.
+// A file or database, and the layer in it where one is named.
 struct FilePlace {
-  QString file; // empty: no file
+  QString file; // empty: neither
   QString layer;
 
   // Whether writing the one changes the other.
@@ -39,8 +39,23 @@ struct FilePlace {
   }
 };
 
+const QLatin1String POSTGRES("postgres");
+
+// A table of a server. All names of this machine are one; those of others are compared as they are written.
+FilePlace tableOf(const QgsDataSourceUri &uri) {
+  static const QSet<QString> here{QString(), QStringLiteral("localhost"), QStringLiteral("127.0.0.1"),
+                                  QStringLiteral("::1")};
+  const QString host = here.contains(uri.host()) || uri.host().startsWith(QLatin1Char('/')) ? QString() : uri.host();
+  const QString port = uri.port().isEmpty() ? QStringLiteral("5432") : uri.port();
+  const QString schema = uri.schema().isEmpty() ? QStringLiteral("public") : uri.schema();
+  return {QStringList{POSTGRES, uri.service(), host, port, uri.database()}.join(QLatin1Char(' ')),
+          schema + QLatin1Char('.') + uri.table()};
+}
+
 // Where a layer is read from.
 FilePlace sourceOf(const QgsMapLayer &layer) {
+  if (layer.dataProvider()->name() == POSTGRES)
+    return tableOf(QgsDataSourceUri(layer.source()));
   const QVariantMap parts = QgsProviderRegistry::instance()->decodeUri(layer.dataProvider()->name(), layer.source());
   return {onePath(parts.value(QStringLiteral("path")).toString()), parts.value(QStringLiteral("layerName")).toString()};
 }
@@ -67,9 +82,10 @@ FilePlace targetOf(const ParameterReader &reader, const QString &key) {
   const QString destination = reader.shown(key);
   if (destination == QgsProcessing::TEMPORARY_OUTPUT)
     return {};
-  if (destination.startsWith(QLatin1String("ogr:"))) { // a layer in a file that stays
-    const QgsDataSourceUri uri(destination.mid(4));
-    return {onePath(uri.database()), uri.table()};
+  if (const auto table = tableTarget(destination)) {
+    if (table->provider == POSTGRES)
+      return tableOf(table->uri);
+    return {onePath(table->uri.database()), table->uri.table()};
   }
   static const QRegularExpression elsewhere(QStringLiteral("^[a-zA-Z]{2,}:"));
   if (destination.contains(elsewhere))
@@ -82,6 +98,15 @@ FilePlace targetOf(const ParameterReader &reader, const QString &key) {
 }
 
 } // namespace
+
+std::optional<TableTarget> tableTarget(const QString &destination) {
+  static const QRegularExpression database(QStringLiteral("^(ogr|postgis|postgres|spatialite):(?://)?(.*)$"));
+  const QRegularExpressionMatch match = database.match(destination);
+  if (!match.hasMatch())
+    return std::nullopt;
+  const QString provider = match.captured(1) == QLatin1String("postgis") ? QString(POSTGRES) : match.captured(1);
+  return TableTarget{provider, QgsDataSourceUri(match.captured(2))};
+}
 
 QSet<QString> inputFiles(const ParameterReader &reader) {
   QSet<QString> files;
@@ -102,14 +127,16 @@ void refuseInputFile(const ParameterReader &reader, const QString &key) {
     if (definition->isDestination()) {
       if (target.meets(targetOf(reader, other)))
         throw QgsProcessingException(
-            QCoreApplication::translate("brushline::InputFiles", "%1: “%2” is given for %3 too. Give each a file of its own.")
+            QCoreApplication::translate("brushline::InputFiles",
+                                        "%1: “%2” is given for %3 too. Give each a file or table of its own.")
                 .arg(key, reader.shown(key), other));
       continue;
     }
     for (const QgsMapLayer *layer : layersOf(reader, *definition))
       if (target.meets(sourceOf(*layer)))
         throw QgsProcessingException(
-            QCoreApplication::translate("brushline::InputFiles", "%1: “%2” is the file that %3 is read from. Give another file.")
+            QCoreApplication::translate("brushline::InputFiles",
+                                        "%1: “%2” is the file or table that %3 is read from. Give another.")
                 .arg(key, reader.shown(key), other));
   }
 }

@@ -3,8 +3,12 @@
 
 #include "shared/parameter_reader_host.h"
 
+#include <qgsdatasourceuri.h>
+
 #include <QSet>
 #include <QString>
+
+#include <optional>
 
 namespace brushline {
 
@@ -14,8 +18,17 @@ QString onePath(const QString &path);
 //! The files that the inputs' layers are read from, each as onePath() has it. Main thread.
 QSet<QString> inputFiles(const ParameterReader &reader);
 
-//! Throws QgsProcessingException when an output would be written over the file of an input or of another output. Main
-//! thread.
+//! A table of a database that stays, as an output.
+struct TableTarget {
+  QString provider; //!< the host's key
+  QgsDataSourceUri uri;
+};
+
+//! What the host takes a destination such as ogr:dbname='a.gpkg' table="legs" for; none for a plain file.
+std::optional<TableTarget> tableTarget(const QString &destination);
+
+//! Throws QgsProcessingException when an output would be written over the file or table of an input or of another
+//! output. Main thread.
 void refuseInputFile(const ParameterReader &reader, const QString &key);
 
 } // namespace brushline

@@ -4,6 +4,7 @@
 #include <QDomDocument>
 #include <QFile>
 #include <QFileInfo>
+#include <QSaveFile>
 #include <qgsexpressioncontextutils.h>
 #include <qgsobjectcustomproperties.h>
 #include <qgsprocessingutils.h>
@@ -19,6 +20,17 @@ const QString keepKey = QStringLiteral("KEEP_STYLE");
 // seen to crash.
 const QString walkerVariable = QStringLiteral("brushline_walker");
 
+// The style that a run before kept under this name. The host would ask whether to replace it, and qgis_process would wait
+// for ever for an answer to a question that nobody sees.
+void dropKept(QgsVectorLayer &layer) {
+  QStringList ids, names, descriptions;
+  QString message;
+  const int own = layer.listStylesInDatabase(ids, names, descriptions, message); // others' come behind them
+  for (int k = 0; k < own; ++k)
+    if (names.at(k) == layer.name())
+      layer.deleteStyleFromDatabase(ids.at(k), message);
+}
+
 // Into a GeoPackage. Nothing is read of the layer: a reader that is still open while the style is written has left the
 // file unreadable.
 QString keepInside(const QString &destination, const Look &look, QgsProcessingContext &context) {
@@ -26,8 +38,10 @@ QString keepInside(const QString &destination, const Look &look, QgsProcessingCo
   if (!layer)
     return QCoreApplication::translate("brushline::KeptStyles", "it cannot be opened");
   QString message = KeptStyles::dress(*layer, look);
-  if (message.isEmpty())
-    layer->saveStyleToDatabase(layer->name(), QString(), true, QString(), message);
+  if (!message.isEmpty())
+    return message;
+  dropKept(*layer);
+  layer->saveStyleToDatabase(layer->name(), QString(), true, QString(), message);
   return message;
 }
 
@@ -46,11 +60,12 @@ QByteArray written(const QByteArray &style, const Look &look) {
 
 // Beside any other file, which is not opened for it: that takes long with large ones.
 QString keepBeside(const QFileInfo &file, const Look &look) {
-  QFile style(look.resource), side(file.path() + QLatin1Char('/') + file.completeBaseName() + QStringLiteral(".qml"));
+  QFile style(look.resource);
+  QSaveFile side(file.path() + QLatin1Char('/') + file.completeBaseName() + QStringLiteral(".qml"));
   if (!style.open(QIODevice::ReadOnly))
     return style.errorString();
   const QByteArray words = written(style.readAll(), look);
-  if (!side.open(QIODevice::WriteOnly) || side.write(words) != words.size() || !side.flush())
+  if (!side.open(QIODevice::WriteOnly) || side.write(words) != words.size() || !side.flush() || !side.commit())
     return side.errorString();
   return QString();
 }

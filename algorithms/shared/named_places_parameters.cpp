@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/named_places_parameters.h"
 
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 
 #include <qgsexception.h>
@@ -44,7 +45,7 @@ void check(const ParameterReader &reader) {
   const auto points = reader.source(pointsKey);
   if (!points)
     return;
-  checkPlaces(pointsKey, *points);
+  checkPoints(pointsKey, *points);
   nameField(reader, *points);
 }
 

@@ -76,6 +76,10 @@ int ParameterReader::choice(const QString &key, int count) const {
   if (given(key)) {
     bool isNumber = false;
     const int value = mParameters.value(key).toInt(&isNumber);
+    if (!isNumber && mParameters.value(key).type() == QVariant::String)
+      throw QgsProcessingException(tr("%1 (%2) is “%3”: give a whole number from 0 to %4.")
+                                       .arg(key, definition(key)->description(), mParameters.value(key).toString())
+                                       .arg(count - 1));
     if (isNumber && (value < 0 || value >= count))
       throw QgsProcessingException(tr("%1 (%2) is %3: give a whole number from 0 to %4.")
                                        .arg(key, definition(key)->description())

@@ -69,12 +69,18 @@ std::optional<RasterInput> RasterInput::read(const ParameterReader &reader, cons
   std::shared_ptr<QgsRasterDataProvider> provider(layer->dataProvider()->clone());
   if (!(provider->capabilities() & host::fixedSize) || provider->xSize() < 1 || provider->ySize() < 1)
     fail(Text::tr("has no cells of fixed size. Save it as a file first."));
+  const bool asked = !bandKey.isEmpty() && reader.given(bandKey);
+  const QVariant value = asked ? reader.parameters().value(bandKey) : QVariant(1);
+  bool isNumber = true;
+  if (value.type() == QVariant::String) // the host would take words for the first
+    value.toInt(&isNumber);
   const int band =
-      !bandKey.isEmpty() && reader.given(bandKey)
-          ? QgsProcessingParameters::parameterAsInt(reader.definition(bandKey), reader.parameters(), reader.context())
-          : 1;
-  if (band < 1 || band > provider->bandCount())
-    fail(Text::tr("has bands 1 to %1; %2 asks for band %3.").arg(provider->bandCount()).arg(bandKey).arg(band));
+      asked ? QgsProcessingParameters::parameterAsInt(reader.definition(bandKey), reader.parameters(), reader.context())
+            : 1;
+  if (!isNumber || band < 1 || band > provider->bandCount())
+    fail(
+        Text::tr("has bands 1 to %1; %2 asks for band %3.")
+            .arg(QString::number(provider->bandCount()), bandKey, isNumber ? QString::number(band) : value.toString()));
   return RasterInput(key, provider, band, layer->crs(), reader.context().transformContext());
 }
 
@@ -111,9 +117,11 @@ TiledGrid RasterInput::grid() const {
     const std::unique_ptr<QgsRasterBlock> block(
         provider->block(band, rectangle, int(window.columns), int(window.rows)));
     if (!block || !block->isValid() || block->isEmpty())
-      throw QgsProcessingException(Text::tr("%1: the raster could not be read near %2, %3: %4")
-                                       .arg(key, plain(rectangle.center().x()), plain(rectangle.center().y()),
-                                            block ? block->error().summary() : QString()));
+      throw QgsProcessingException(
+          Text::tr("%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it "
+                   "came.")
+              .arg(key, provider->dataSourceUri(), plain(rectangle.center().x()), plain(rectangle.center().y()),
+                   block ? block->error().summary() : QString()));
     std::vector<float> cells(size_t(window.columns * window.rows));
     for (size_t i = 0; i < cells.size(); ++i) {
       bool noData = false;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/raster_output_host.h"
 
+#include "shared/gdal_errors_host.h"
+#include "shared/unfinished_files_host.h"
+
 #include <QFile>
 #include <QFileInfo>
 #include <QUuid>
@@ -18,16 +21,31 @@ namespace {
 constexpr double noData = -9999;
 // GDAL keeps what is written in memory until its cache is full: a twentieth of the machine's memory.
 constexpr GIntBig mostCached = 8 * 1024 * 1024;
+
+// Whether a raster can be read at its end. GDAL does not tell when the last of a file was not written.
+bool endsWell(const QString &path) {
+  GDALDatasetH data =
+      GDALOpenEx(path.toUtf8().constData(), GDAL_OF_RASTER | GDAL_OF_READONLY, nullptr, nullptr, nullptr);
+  if (!data)
+    return false;
+  const int columns = GDALGetRasterXSize(data);
+  std::vector<float> last(size_t(columns), 0.0F);
+  const CPLErr read = GDALRasterIO(GDALGetRasterBand(data, 1), GF_Read, 0, GDALGetRasterYSize(data) - 1, columns, 1,
+                                   last.data(), columns, 1, GDT_Float32, 0, 0);
+  GDALClose(data);
+  return read == CE_None;
+}
 } // namespace
 
 RasterOutput::RasterOutput(const ParameterReader &reader, const QString &key, const QgsRectangle &extent, int columns,
                            int rows, const QgsCoordinateReferenceSystem &crs)
     : mKey(key), mColumns(columns) {
-  mDestination = QgsProcessingParameters::parameterAsOutputLayer(reader.definition(key), reader.parameters(),
-                                                                 reader.context());
+  mDestination =
+      QgsProcessingParameters::parameterAsOutputLayer(reader.definition(key), reader.parameters(), reader.context());
   const QFileInfo file(mDestination);
-  mPart = QStringLiteral("%1/.%2-%3.%4")
-              .arg(file.path(), file.completeBaseName(), QUuid::createUuid().toString(QUuid::Id128).left(8), file.suffix());
+  removeUnfinished(file.path());
+  const QString own = QUuid::createUuid().toString(QUuid::Id128).left(8);
+  mPart = file.path() + QLatin1Char('/') + unfinishedName(own + QLatin1Char('.') + file.suffix());
   QgsRasterFileWriter writer(mPart);
   writer.setOutputProviderKey(QStringLiteral("gdal"));
   writer.setOutputFormat(QgsRasterFileWriter::driverForExtension(file.suffix()));
@@ -51,26 +69,30 @@ RasterOutput::~RasterOutput() {
 }
 
 void RasterOutput::fail(const QString &reason) const {
-  throw QgsProcessingException(tr("%1: “%2” could not be written (%3). Is the disk full?").arg(mKey, mDestination, reason));
+  throw QgsProcessingException(tr("%1: “%2” could not be written whole (%3), so it was left out. Is the disk full?")
+                                   .arg(mKey, mDestination, reason));
 }
 
 void RasterOutput::writeRows(int firstRow, const std::vector<double> &values) {
   QgsRasterBlock block(host::float32, mColumns, int(values.size()) / mColumns);
   for (size_t i = 0; i < values.size(); ++i)
     block.setValue(qgssize(i), std::isfinite(values[i]) ? values[i] : noData);
-  if (!mProvider->writeBlock(&block, 1, 0, firstRow))
-    fail(mProvider->error().summary());
-  while (GDALGetCacheUsed64() > mostCached && GDALFlushCacheBlock()) {
+  const GdalErrors errors;
+  const bool written = mProvider->writeBlock(&block, 1, 0, firstRow);
+  while (written && !errors.any() && GDALGetCacheUsed64() > mostCached && GDALFlushCacheBlock()) {
   }
+  if (!written || errors.any())
+    fail(errors.any() ? errors.first() : mProvider->error().summary());
 }
 
 QString RasterOutput::finish() {
+  const GdalErrors errors;
   mProvider->setEditable(false);
   mProvider.reset(); // closes the file
-  if (QFile::exists(mDestination) && !QFile::remove(mDestination))
-    fail(tr("the file of that name cannot be replaced"));
-  if (!QFile::rename(mPart, mDestination))
-    fail(tr("it cannot be given its name"));
+  if (errors.any() || !endsWell(mPart))
+    fail(errors.any() ? errors.first() : tr("its end is missing"));
+  if (const QString reason = moveOver(mPart, mDestination); !reason.isEmpty())
+    fail(reason);
   mFinished = true;
   return mDestination;
 }

@@ -30,6 +30,12 @@ struct Text {
 const QString inputKey = QStringLiteral("INPUT"), routeKey = QStringLiteral("ROUTE_FIELD"),
               orderKey = QStringLiteral("ORDER_FIELD");
 
+// Whether a place, in degrees, is a degree or more outside the area that a system is made for.
+bool outside(const QgsCoordinateReferenceSystem &crs, double longitude, double latitude) {
+  const QgsRectangle area = crs.bounds().buffered(1);
+  return !area.isEmpty() && area.width() < 350 && !area.contains(QgsPointXY(longitude, latitude));
+}
+
 // The order of a point as a number; throws for what has no order.
 double orderOf(const QVariant &value, const QString &where) {
   if (value.isNull())
@@ -106,14 +112,14 @@ void check(const ParameterReader &reader) {
     throw QgsProcessingException(
         Text::tr("%1: layer “%2” has no features. Give a layer with routes, as lines or points.")
             .arg(inputKey, source->sourceName()));
-  if (!source->sourceCrs().isValid())
-    throw QgsProcessingException(Text::tr("%1: layer “%2” has no coordinate reference system, so nobody can tell where "
-                                          "its routes lie. Set it in the layer's properties.")
-                                     .arg(inputKey, source->sourceName()));
   const bool points = host::isPointType(source->wkbType());
   if (!points && !host::isLineType(source->wkbType()))
     throw QgsProcessingException(
         Text::tr("%1: layer “%2” has neither lines nor points.").arg(inputKey, source->sourceName()));
+  if (!source->sourceCrs().isValid())
+    throw QgsProcessingException(Text::tr("%1: layer “%2” has no coordinate reference system, so nobody can tell where "
+                                          "its routes lie. Set it in the layer's properties.")
+                                     .arg(inputKey, source->sourceName()));
   reader.fieldIndex(routeKey, *source);
   if (reader.fieldIndex(orderKey, *source) < 0 && points)
     throw QgsProcessingException(Text::tr("%1: layer “%2” has points, so the field with their order is needed.")
@@ -186,7 +192,7 @@ host::WkbType RouteSource::legType() const {
 double RouteSource::fraction() const { return mExpected > 0 ? std::min(1.0, double(mRead) / double(mExpected)) : 0; }
 
 QString RouteSource::where(qint64 feature) const {
-  return tr("layer “%1”, feature %2").arg(mSource->sourceName()).arg(feature);
+  return tr("layer “%1”, feature %2").arg(mSource->sourceName(), QString::number(feature));
 }
 
 QString RouteSource::nameOf(const QgsFeature &feature) const {
@@ -303,16 +309,20 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
         return false;
       }
   }
-  if (!mToldOutside) {
-    const QgsRectangle area = mSource->sourceCrs().bounds().buffered(1); // degrees
-    if (!area.isEmpty() && area.width() < 350 && !area.contains(QgsPointXY(longitudes[0], latitudes[0]))) {
-      mToldOutside = true;
-      mFeedback->pushWarning(tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is "
-                                "the layer's coordinate "
-                                "reference system the right one?")
-                                 .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4),
-                                      QString::number(longitudes[0], 'f', 4), mSource->sourceCrs().authid()));
-    }
+  if (!mToldOutside && outside(mSource->sourceCrs(), longitudes[0], latitudes[0])) {
+    mToldOutside = true;
+    mFeedback->pushWarning(tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is the "
+                              "layer's coordinate reference system the right one?")
+                               .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4),
+                                    QString::number(longitudes[0], 'f', 4), mSource->sourceCrs().authid()));
+  }
+  if (!mToldOutside && mGrid && outside(mToGrid.destinationCrs(), longitudes[0], latitudes[0])) {
+    mToldOutside = true;
+    mFeedback->pushWarning(
+        tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the "
+           "grid of your map?")
+            .arg(grid_parameters::key(), route.where, QString::number(latitudes[0], 'f', 4),
+                 QString::number(longitudes[0], 'f', 4), mToGrid.destinationCrs().authid()));
   }
 
   route.route.grid = grid->definition;
@@ -336,7 +346,7 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
   route.first_leg = std::max(1, feature.attribute(QStringLiteral("leg")).toInt());
   const QString direction = feature.attribute(QStringLiteral("direction")).toString();
   route.back = direction == QLatin1String("back");
-  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name).arg(route.first_leg).arg(direction);
+  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name, QString::number(route.first_leg), direction);
   if (mSeen.contains(key))
     return false;
   mSeen.insert(key);

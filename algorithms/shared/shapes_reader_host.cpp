@@ -148,4 +148,19 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
             .arg(key, source.sourceName()));
 }
 
+int invalidShapes(const QString &key, const QgsProcessingFeatureSource &source, const QgsFeedback *feedback) {
+  QgsFeatureRequest request;
+  request.setSubsetOfAttributes(QgsAttributeList());
+  SourceFeatures features(key, source, request);
+  QgsFeature feature;
+  int count = 0;
+  while (features.next(feature)) {
+    if (feedback->isCanceled())
+      throw Cancelled();
+    if (feature.hasGeometry() && !feature.geometry().isEmpty() && !feature.geometry().isGeosValid())
+      ++count;
+  }
+  return count;
+}
+
 } // namespace brushline

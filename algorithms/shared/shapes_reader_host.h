@@ -18,4 +18,7 @@ namespace brushline {
 void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessingFeatureSource &source, int nameField,
                size_t sourceNumber, const QgsCoordinateTransformContext &transforms, QgsProcessingFeedback *feedback);
 
+//! How many polygons of a layer cross or touch themselves. \param key of its parameter. Throws Cancelled.
+int invalidShapes(const QString &key, const QgsProcessingFeatureSource &source, const QgsFeedback *feedback);
+
 } // namespace brushline

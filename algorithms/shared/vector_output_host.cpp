@@ -1,9 +1,18 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/vector_output_host.h"
 
+#include "shared/gdal_errors_host.h"
+#include "shared/input_files_host.h"
+
 #include <QFile>
 #include <QFileInfo>
+#include <gdal.h>
+#include <ogr_api.h>
+#include <qgsabstractdatabaseproviderconnection.h>
 #include <qgsexception.h>
+#include <qgsmessagelog.h>
+#include <qgsprovidermetadata.h>
+#include <qgsproviderregistry.h>
 #include <qgsvectorfilewriter.h>
 #include <qgsvectorlayer.h>
 
@@ -58,12 +67,55 @@ void removeFiles(const QString &destination) {
     QFile::remove(path + QLatin1Char('t')); // column types
 }
 
+// How a text file ends.
+QByteArray endOf(const QString &path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) && file.seek(std::max<qint64>(0, file.size() - 8)) ? file.readAll()
+                                                                                           : QByteArray();
+}
+
+// How many features a file holds, where the format is one that gives back what was put in; 0: it cannot be read to its
+// end.
+std::optional<long> featuresIn(const QString &destination) {
+  const QString path = destination.section(QLatin1Char('|'), 0, 0);
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending == QLatin1String("geojson")) // counting would read a large one into memory
+    return endOf(path).trimmed().endsWith('}') ? std::nullopt : std::optional<long>(0);
+  static const QStringList sure{QStringLiteral("gpkg"), QStringLiteral("shp"), QStringLiteral("fgb"),
+                                QStringLiteral("csv")};
+  if (!sure.contains(ending) || !QFileInfo(path).isFile())
+    return std::nullopt;
+  const std::unique_ptr<void, decltype(&GDALClose)> data(
+      GDALOpenEx(path.toUtf8().constData(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr), &GDALClose);
+  if (!data)
+    return 0;
+  const QString layer = destination.section(QLatin1String("layername="), 1, 1).section(QLatin1Char('|'), 0, 0);
+  OGRLayerH rows = layer.isEmpty() ? GDALDatasetGetLayer(data.get(), 0)
+                                   : GDALDatasetGetLayerByName(data.get(), layer.toUtf8().constData());
+  const GIntBig count = rows ? OGR_L_GetFeatureCount(rows, TRUE) : 0;
+  if (ending == QLatin1String("fgb") && count > 0) { // its head tells
+    const OGRFeatureH last = OGR_L_GetFeature(rows, count - 1);
+    OGR_F_Destroy(last);
+    return last ? long(count) : 0;
+  }
+  if (ending == QLatin1String("csv") && !endOf(path).endsWith('\n'))
+    return 0;
+  return long(count);
+}
+
 } // namespace
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
-    : mContext(reader.context()), mKey(key), mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr),
+    : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)),
+      mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr),
+      mOwnFile(!mGiven.startsWith(QLatin1String("ogr:"))),
       mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
+  // GDAL passes over features without geometry when it writes the format's index, without a word.
+  if (type == host::noGeometry && QFileInfo(mGiven).suffix().compare(QLatin1String("fgb"), Qt::CaseInsensitive) == 0)
+    throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written, since a FlatGeobuf keeps no table without "
+                                    "geometries. Give a name that ends in .gpkg or .csv.")
+                                     .arg(key, reader.definition(key)->description(), mGiven));
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
@@ -74,20 +126,40 @@ VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, co
   if (!mSink)
     throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written. Is its folder there, may it be written to, and "
                                     "does the host know the format by that ending?")
-                                     .arg(key, reader.definition(key)->description(), reader.shown(key)) +
+                                     .arg(key, reader.definition(key)->description(), mGiven) +
                                  (reason.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(reason)));
 }
 
 VectorOutput::~VectorOutput() {
   if (mFinished)
     return;
-  mSink.reset(); // closes the file
-  removeFiles(mDestination);
+  const GdalErrors unheard; // of what goes away
+  mSink.reset();            // closes the file
+  if (mOwnFile)
+    removeFiles(mDestination);
+  removeTable();
+}
+
+void VectorOutput::removeTable() const {
+  const auto target = tableTarget(mGiven);
+  QgsProviderMetadata *metadata =
+      target ? QgsProviderRegistry::instance()->providerMetadata(target->provider) : nullptr;
+  if (!metadata)
+    return;
+  const bool file = target->provider != QLatin1String("postgres");
+  try {
+    const std::unique_ptr<QgsAbstractProviderConnection> connection(
+        metadata->createConnection(file ? target->uri.database() : target->uri.connectionInfo(true), QVariantMap()));
+    if (const auto *database = dynamic_cast<QgsAbstractDatabaseProviderConnection *>(connection.get()))
+      database->dropVectorTable(target->uri.schema(), target->uri.table());
+  } catch (const QgsProviderConnectionException &error) {
+    QgsMessageLog::logMessage(tr("The unfinished table %1 is left: %2").arg(mGiven, error.what()));
+  }
 }
 
 void VectorOutput::fail(const QString &reason) {
-  throw QgsProcessingException(tr("%1: a feature could not be written to %2 (%3). Is the disk full, or the file "
-                                  "opened elsewhere?")
+  throw QgsProcessingException(tr("%1: “%2” could not be written whole (%3), so it was left out. Is the disk full, or "
+                                  "the file opened elsewhere?")
                                    .arg(mKey, mDestination, reason));
 }
 
@@ -104,14 +176,26 @@ void VectorOutput::seeWalker(const QgsFeature &feature) {
 void VectorOutput::add(QgsFeature &feature) {
   if (mWalkerField >= 0 && (!mWalker || mWalker->isEmpty()))
     seeWalker(feature);
-  if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert))
-    fail(mSink->lastError());
+  const GdalErrors errors;
+  if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert) || errors.any())
+    fail(errors.any() ? errors.first() : mSink->lastError());
+  ++mAdded;
 }
 
-QString VectorOutput::finish(const QString &styleResource) {
+// The host's writers tell nobody when the end of a file could not be written, and GDAL's for GeoJSON not even GDAL.
+void VectorOutput::close() {
+  const GdalErrors errors;
   if (!host::finalize(*mSink))
     fail(mSink->lastError());
   mSink.reset();
+  if (errors.any())
+    fail(errors.first());
+  if (const auto there = featuresIn(mDestination); there && *there != mAdded)
+    fail(errors.any() ? errors.first() : tr("%1 of %2 features are in it").arg(*there).arg(mAdded));
+}
+
+QString VectorOutput::finish(const QString &styleResource) {
+  close();
   mFinished = true;
   const Look look{styleResource, mWalker};
   if (!styleResource.isEmpty() && mContext.willLoadLayerOnCompletion(mDestination))

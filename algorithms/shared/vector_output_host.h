@@ -25,8 +25,8 @@ QVariant orNull(const std::string &text);
 QVariant orNull(const QString &text);
 
 /**
- * An output layer that appears whole or not at all: unless finish() is reached, the file that was begun is removed.
- * (A table begun inside an existing database is left to the database.)
+ * An output layer that appears whole or not at all: unless finish() is reached, the file, or the table of a database,
+ * that was begun is removed.
  */
 class VectorOutput {
   Q_DECLARE_TR_FUNCTIONS(brushline::VectorOutput)
@@ -40,11 +40,12 @@ public:
   VectorOutput(const VectorOutput &) = delete;
   VectorOutput &operator=(const VectorOutput &) = delete;
 
-  //! Writes a feature. Throws QgsProcessingException when it cannot be written.
+  //! Writes a feature. Throws QgsProcessingException when it cannot be written, as far as that is known by then.
   void add(QgsFeature &feature);
 
   /**
-   * Ends the writing; the layer stays.
+   * Ends the writing; the layer stays. Throws QgsProcessingException, and nothing stays, when the file does not hold
+   * what was added: for GeoPackage, shapefile, FlatGeobuf, GeoJSON and CSV the features in it are counted.
    *
    * \param styleResource path of a style inside the library, applied when the host shows the layer; empty: none.
    * \returns the value for the algorithm's results.
@@ -53,13 +54,18 @@ public:
 
 private:
   void fail(const QString &reason);
+  void removeTable() const;
   void seeWalker(const QgsFeature &feature);
+  void close();
 
   QgsProcessingContext &mContext;
   QString mKey;
   QString mDestination;
+  QString mGiven; // as the user gave it
   std::unique_ptr<QgsFeatureSink> mSink;
   std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
+  long mAdded = 0;
+  bool mOwnFile; // else a layer among others of a file that stays
   int mWalkerField;
   std::optional<QString> mWalker; // whose labels are worn; see Look
   QString mFirstWalker;

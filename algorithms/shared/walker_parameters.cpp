@@ -50,9 +50,8 @@ public:
     if (!ok || !limits.contains(number))
       throw QgsProcessingException(
           Text::tr("%1: table “%2”, feature %3: %4 is “%5”; give a number from %6 to %7, with a decimal point.")
-              .arg(walkersKey, mTable.sourceName())
-              .arg(row.id())
-              .arg(mName, given.toString(), plain(limits.least), plain(limits.most)));
+              .arg(walkersKey, mTable.sourceName(), QString::number(row.id()), mName, given.toString(),
+                   plain(limits.least), plain(limits.most)));
     return number;
   }
 
@@ -88,16 +87,14 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
       if (anything)
         throw QgsProcessingException(
             Text::tr("%1: table “%2”, feature %3 has numbers but no name. Fill its column “walker”, or delete the row.")
-                .arg(walkersKey, table.sourceName())
-                .arg(row.id()));
+                .arg(walkersKey, table.sourceName(), QString::number(row.id())));
       ++empty;
       continue;
     }
     if (seen.contains(walkerName))
       throw QgsProcessingException(Text::tr("%1: table “%2” has the walker “%3” twice (second time in feature %4). "
                                             "Give each walker a name of their own.")
-                                       .arg(walkersKey, table.sourceName(), walkerName)
-                                       .arg(row.id()));
+                                       .arg(walkersKey, table.sourceName(), walkerName, QString::number(row.id())));
     seen.insert(walkerName);
     Walker walker = usual;
     walker.name = walkerName.toStdString();
@@ -105,9 +102,7 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
     if (kindNumber != 0 && kindNumber != 1)
       throw QgsProcessingException(
           Text::tr("%1: table “%2”, feature %3: pace_kind is %4; give 0 (single steps) or 1 (double paces).")
-              .arg(walkersKey, table.sourceName())
-              .arg(row.id())
-              .arg(plain(kindNumber)));
+              .arg(walkersKey, table.sourceName(), QString::number(row.id()), plain(kindNumber)));
     walker.kind = static_cast<PaceKind>(int(kindNumber));
     const double paces = count.number(row, Walker::countLimits, usualCount);
     const auto steps = singleSteps(paces, walker.kind);

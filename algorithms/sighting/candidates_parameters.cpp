@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/candidates_parameters.h"
 
+#include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 
 #include <qgsexception.h>
@@ -32,7 +33,7 @@ void check(const ParameterReader &reader) {
   const auto source = reader.source(candidatesKey);
   if (!source)
     throw QgsProcessingException(Text::tr("%1: give a layer with points.").arg(candidatesKey));
-  checkPlaces(candidatesKey, *source);
+  checkPoints(candidatesKey, *source);
   reader.fieldIndex(nameKey, *source);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/cover_parameters.h"
 
+#include "shared/parameter_checks_host.h"
 #include "shared/source_features_host.h"
 #include "sighting/cover_patches_host.h"
 #include "sighting/extinction.h"
@@ -86,10 +87,9 @@ std::shared_ptr<const CoverTable> readTable(const ParameterReader &reader) {
     try {
       table->add(entry);
     } catch (const std::invalid_argument &error) {
-      throw QgsProcessingException(Text::tr("%1: table “%2”, feature %3: %4. Give each class one row with its name.")
-                                       .arg(tableKey, source->sourceName())
-                                       .arg(row.id())
-                                       .arg(QString::fromUtf8(error.what())));
+      throw QgsProcessingException(
+          Text::tr("%1: table “%2”, feature %3: %4. Give each class one row with its name.")
+              .arg(tableKey, source->sourceName(), QString::number(row.id()), QString::fromUtf8(error.what())));
     }
   }
   if (table->classes().empty())
@@ -125,7 +125,7 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
   if (!unknown.isEmpty()) {
     QStringList names;
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
-      names << QStringLiteral("“%1” (%2)").arg(it.key()).arg(it.value());
+      names << QStringLiteral("“%1” (%2)").arg(it.key(), QString::number(it.value()));
     const QString message =
         Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the "
                  "cover there. Give them in %4, or choose the %5 they belong to.")
@@ -215,10 +215,7 @@ void check(const ParameterReader &reader) {
     readSpacing(reader);
   readTable(reader);
   if (const auto cover = reader.source(coverKey)) {
-    if (!cover->sourceCrs().isValid())
-      throw QgsProcessingException(
-          Text::tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
-              .arg(coverKey, cover->sourceName()));
+    checkPolygons(coverKey, *cover);
     if (!reader.has(QStringLiteral("STEMS_FIELD")) || !reader.given(QStringLiteral("STEMS_FIELD")))
       classField(reader, *cover);
   }

@@ -19,18 +19,18 @@ constexpr Limits stemsLimits{0, 1e6, 0}, diameterLimits{0, 5, 0}, understoreyLim
 
 Definitions definitions() {
   const auto field = [](const QString &key, const QString &label, const QString &help) {
-    return helped(
-        new QgsProcessingParameterField(key, label, QVariant(), layerKey, host::anyField, false, true), help);
+    return helped(new QgsProcessingParameterField(key, label, QVariant(), layerKey, host::anyField, false, true), help);
   };
-  return {field(stemsKey, Text::tr("Stands: field with stems per hectare"),
-                Text::tr("For polygons that are forest stands: the number of stems per hectare. Sight then comes from "
-                         "stems and diameter, not from a class. It is an upper bound: what grows between the stems counts "
-                         "only through the understorey.")),
-          field(diameterKey, Text::tr("Stands: field with the mean diameter (m)"),
-                Text::tr("Mean diameter of the stems in metres.")),
-          field(understoreyKey, Text::tr("Stands: field with the understorey (1/m)"),
-                Text::tr("Extinction by what grows between the stems, per metre; ln 2 divided by the distance at which "
-                         "half the marks are clear in it. Empty: none."))};
+  return {
+      field(stemsKey, Text::tr("Stands: field with stems per hectare"),
+            Text::tr("For polygons that are forest stands: the number of stems per hectare. Sight then comes from "
+                     "stems and diameter, not from a class. It is an upper bound: what grows between the stems counts "
+                     "only through the understorey.")),
+      field(diameterKey, Text::tr("Stands: field with the mean diameter (m)"),
+            Text::tr("Mean diameter of the stems in metres.")),
+      field(understoreyKey, Text::tr("Stands: field with the understorey (1/m)"),
+            Text::tr("Extinction by what grows between the stems, per metre; ln 2 divided by the distance at which "
+                     "half the marks are clear in it. Empty: none."))};
 }
 
 bool given(const ParameterReader &reader) { return reader.given(stemsKey) || reader.given(diameterKey); }
@@ -61,9 +61,8 @@ StandMap read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
     const double number = value.toDouble(&ok);
     if (!ok || !limits.contains(number))
       throw QgsProcessingException(Text::tr("%1: layer “%2”, feature %3: %4 is “%5”; give a number from %6 to %7.")
-                                       .arg(layerKey, source->sourceName())
-                                       .arg(feature.id())
-                                       .arg(source->fields().at(index).name(), value.toString(), plain(limits.least),
+                                       .arg(layerKey, source->sourceName(), QString::number(feature.id()),
+                                            source->fields().at(index).name(), value.toString(), plain(limits.least),
                                             plain(limits.most)));
     return number;
   };
@@ -83,8 +82,8 @@ StandMap read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   result.map = std::make_shared<CoverMap>(readPatches(layerKey, *source, fields, standOf, feedback));
   if (incomplete > 0)
     feedback->pushWarning(
-        Text::tr("%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.", nullptr,
-                 incomplete)
+        Text::tr("%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.",
+                 nullptr, incomplete)
             .arg(layerKey, source->sourceName()));
   return result;
 }

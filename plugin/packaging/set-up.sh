@@ -33,6 +33,7 @@ packages=(g++ cmake make ninja-build
   fonts-dejavu-core) # a font for the cards; without a desktop there may be none
 if [ "$tests" = yes ]; then
   packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage python3-scipy python3-markdown
+    postgresql postgresql-postgis # a test starts a server of its own
     clang libclang-rt-dev) # for tests/fuzz
 fi
 

@@ -1020,10 +1020,6 @@
         <translation>Track „%1“ passt zur Route „%2“ so gut wie zu „%3“; der letzteren zugerechnet. Nennen Sie seine Route, um sicher zu sein.</translation>
     </message>
     <message>
-        <source>%1: there is no track in the layer.</source>
-        <translation>%1: Im Layer ist kein Track.</translation>
-    </message>
-    <message>
         <source>No track could be compared.</source>
         <translation>Kein Track ließ sich vergleichen.</translation>
     </message>
@@ -1033,6 +1029,10 @@
             <numerusform>Insgesamt %n Track weggelassen.</numerusform>
             <numerusform>Insgesamt %n Tracks weggelassen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: there is no track in layer “%2”. Of a GPX file take the layer track_points.</source>
+        <translation>%1: Im Layer „%2“ ist kein Track. Von einer GPX-Datei nehmen Sie den Layer track_points.</translation>
     </message>
 </context>
 <context>
@@ -1273,10 +1273,6 @@
     <message>
         <source>Marks lie no farther apart than this, in metres.</source>
         <translation>Weiter als so viele Meter liegen Marken nicht auseinander.</translation>
-    </message>
-    <message>
-        <source>%1: layer “%2” has no coordinate reference system. Set it in the layer&apos;s properties.</source>
-        <translation>%1: Layer „%2“ hat kein Koordinatenbezugssystem. Setzen Sie es in den Eigenschaften des Layers.</translation>
     </message>
     <message>
         <source>%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give them in %3, or choose the %4 they belong to.</source>
@@ -2183,12 +2179,12 @@
 <context>
     <name>brushline::InputFiles</name>
     <message>
-        <source>%1: “%2” is given for %3 too. Give each a file of its own.</source>
-        <translation>%1: „%2“ ist auch für %3 angegeben. Geben Sie jedem eine eigene Datei.</translation>
+        <source>%1: “%2” is given for %3 too. Give each a file or table of its own.</source>
+        <translation>%1: „%2“ ist auch für %3 angegeben. Geben Sie jedem eine eigene Datei oder Tabelle.</translation>
     </message>
     <message>
-        <source>%1: “%2” is the file that %3 is read from. Give another file.</source>
-        <translation>%1: „%2“ ist die Datei, aus der %3 gelesen wird. Geben Sie eine andere Datei an.</translation>
+        <source>%1: “%2” is the file or table that %3 is read from. Give another.</source>
+        <translation>%1: „%2“ ist die Datei oder Tabelle, aus der %3 gelesen wird. Geben Sie eine andere an.</translation>
     </message>
 </context>
 <context>
@@ -3311,6 +3307,13 @@
         <source>%1 route(s), %2 leg row(s) written.</source>
         <translation>%1 Route(n), %2 Zeile(n) mit Teilstrecken geschrieben.</translation>
     </message>
+    <message numerus="yes">
+        <source>DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes are those of level ground there. Does the terrain model reach so far?</source>
+        <translation>
+            <numerusform>DEM: %n Teilstrecke liegt ganz oder teilweise auf Gelände ohne Höhen; ihre Schritte und Minuten gelten dort für ebenes Gelände. Reicht das Geländemodell so weit?</numerusform>
+            <numerusform>DEM: %n Teilstrecken liegen ganz oder teilweise auf Gelände ohne Höhen; ihre Schritte und Minuten gelten dort für ebenes Gelände. Reicht das Geländemodell so weit?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::NamedPlacesParameters</name>
@@ -3656,6 +3659,25 @@
     </message>
 </context>
 <context>
+    <name>brushline::ParameterChecks</name>
+    <message>
+        <source>%1 (%2) is %3: give a whole number.</source>
+        <translation>%1 (%2) ist %3: Geben Sie eine ganze Zahl an.</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has no points. Give a layer with points.</source>
+        <translation>%1: Layer „%2“ hat keine Punkte. Geben Sie einen Layer mit Punkten an.</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has no polygons. Give a layer with polygons.</source>
+        <translation>%1: Layer „%2“ hat keine Polygone. Geben Sie einen Layer mit Polygonen an.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): “%3” cannot be read. Give layers of the project or paths of files that the host reads.</source>
+        <translation>%1 (%2): „%3“ lässt sich nicht lesen. Geben Sie Layer des Projekts oder Pfade von Dateien an, die das Wirtsprogramm liest.</translation>
+    </message>
+</context>
+<context>
     <name>brushline::ParameterReader</name>
     <message>
         <source>%1 (%2) is “%3”: give a number from %4 to %5, with a decimal point.</source>
@@ -3688,6 +3710,10 @@
     <message>
         <source>%1: layer “%2” has no field “%3”. Its fields are: %4.</source>
         <translation>%1: Layer „%2“ hat kein Feld „%3“. Seine Felder sind: %4.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is “%3”: give a whole number from 0 to %4.</source>
+        <translation>%1 (%2) ist „%3“: Geben Sie eine ganze Zahl von 0 bis %4 an.</translation>
     </message>
 </context>
 <context>
@@ -3760,6 +3786,10 @@
     <message>
         <source>lies in %1</source>
         <translation>liegt in „%1“</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has points, which bar nothing. Give lines or polygons; buffer points first.</source>
+        <translation>%1: Layer „%2“ hat Punkte, die nichts versperren. Geben Sie Linien oder Polygone an; puffern Sie Punkte zuerst.</translation>
     </message>
 </context>
 <context>
@@ -3939,10 +3969,6 @@
         <translation>Leer: das Feld „name“, falls es eines gibt.</translation>
     </message>
     <message>
-        <source>%1 (%2) is %3: give a whole number.</source>
-        <translation>%1 (%2) ist %3: Geben Sie eine ganze Zahl an.</translation>
-    </message>
-    <message>
         <source>%1 is %2 m and %3 is %4 m: the shortest leg cannot be longer than the longest.</source>
         <translation>%1 ist %2 m und %3 ist %4 m: Die kürzeste Teilstrecke kann nicht länger sein als die längste.</translation>
     </message>
@@ -4073,6 +4099,13 @@
     <message>
         <source>%1: layer “%2” has no points. Give at least one start, or leave %1 empty and one is chosen.</source>
         <translation>%1: Layer „%2“ hat keine Punkte. Geben Sie mindestens einen Start an oder lassen Sie %1 leer; dann wird einer gewählt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n polygon(s) of layer “%2” are not valid (they cross or touch themselves). What is enclosed an odd number of times counts as inside. Mend them with “Fix geometries”.</source>
+        <translation>
+            <numerusform>%1: %n Polygon des Layers „%2“ ist nicht gültig (es kreuzt oder berührt sich selbst). Was eine ungerade Anzahl Male umschlossen ist, zählt als innen. Bessern Sie es mit „Geometrien reparieren“ aus.</numerusform>
+            <numerusform>%1: %n Polygone des Layers „%2“ sind nicht gültig (sie kreuzen oder berühren sich selbst). Was eine ungerade Anzahl Male umschlossen ist, zählt als innen. Bessern Sie sie mit „Geometrien reparieren“ aus.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4346,8 +4379,8 @@
         <translation>hat die Kanäle 1 bis %1; %2 verlangt Kanal %3.</translation>
     </message>
     <message>
-        <source>%1: the raster could not be read near %2, %3: %4</source>
-        <translation>%1: Das Raster ließ sich bei %2, %3 nicht lesen: %4</translation>
+        <source>%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it came.</source>
+        <translation>%1: Das Raster „%2“ ließ sich bei %3, %4 nicht lesen (%5). Ist seine Datei vollständig? Kopieren Sie sie neu von dort, woher sie kam.</translation>
     </message>
 </context>
 <context>
@@ -4357,16 +4390,12 @@
         <translation>%1 (%2): „%3“ lässt sich nicht schreiben. Gibt es den Ordner, darf darin geschrieben werden, und kennt das Wirtsprogramm das Format an dieser Endung?</translation>
     </message>
     <message>
-        <source>%1: “%2” could not be written (%3). Is the disk full?</source>
-        <translation>%1: „%2“ ließ sich nicht schreiben (%3). Ist der Datenträger voll?</translation>
+        <source>%1: “%2” could not be written whole (%3), so it was left out. Is the disk full?</source>
+        <translation>%1: „%2“ ließ sich nicht ganz schreiben (%3) und wurde daher weggelassen. Ist der Datenträger voll?</translation>
     </message>
     <message>
-        <source>the file of that name cannot be replaced</source>
-        <translation>die Datei dieses Namens lässt sich nicht ersetzen</translation>
-    </message>
-    <message>
-        <source>it cannot be given its name</source>
-        <translation>sie kann ihren Namen nicht bekommen</translation>
+        <source>its end is missing</source>
+        <translation>ihr Ende fehlt</translation>
     </message>
 </context>
 <context>
@@ -4703,6 +4732,10 @@
     <message>
         <source>layer “%1”, route “%2”</source>
         <translation>Layer „%1“, Route „%2“</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
+        <translation>%1: %2 liegt bei Breite %3, Länge %4, außerhalb des Bereichs, für den %5 gemacht ist. Ist es das Gitter Ihrer Karte?</translation>
     </message>
 </context>
 <context>
@@ -5353,12 +5386,24 @@
 <context>
     <name>brushline::VectorOutput</name>
     <message>
+        <source>%1 (%2): “%3” cannot be written, since a FlatGeobuf keeps no table without geometries. Give a name that ends in .gpkg or .csv.</source>
+        <translation>%1 (%2): „%3“ lässt sich nicht schreiben, weil ein FlatGeobuf keine Tabelle ohne Geometrien aufnimmt. Geben Sie einen Namen an, der auf .gpkg oder .csv endet.</translation>
+    </message>
+    <message>
+        <source>The unfinished table %1 is left: %2</source>
+        <translation>Die unfertige Tabelle %1 bleibt stehen: %2</translation>
+    </message>
+    <message>
         <source>%1 (%2): “%3” cannot be written. Is its folder there, may it be written to, and does the host know the format by that ending?</source>
         <translation>%1 (%2): „%3“ lässt sich nicht schreiben. Gibt es den Ordner, darf darin geschrieben werden, und kennt das Wirtsprogramm das Format an dieser Endung?</translation>
     </message>
     <message>
-        <source>%1: a feature could not be written to %2 (%3). Is the disk full, or the file opened elsewhere?</source>
-        <translation>%1: Ein Objekt ließ sich nicht nach %2 schreiben (%3). Ist der Datenträger voll oder die Datei anderswo geöffnet?</translation>
+        <source>%1: “%2” could not be written whole (%3), so it was left out. Is the disk full, or the file opened elsewhere?</source>
+        <translation>%1: „%2“ ließ sich nicht ganz schreiben (%3) und wurde daher weggelassen. Ist der Datenträger voll oder die Datei anderswo geöffnet?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 features are in it</source>
+        <translation>%1 von %2 Objekten sind darin</translation>
     </message>
 </context>
 <context>

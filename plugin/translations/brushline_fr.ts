@@ -1020,10 +1020,6 @@
         <translation>La trace «&#xa0;%1&#xa0;» correspond aussi bien à l’itinéraire «&#xa0;%2&#xa0;» qu’à «&#xa0;%3&#xa0;»&#xa0;; c’est ce dernier qui est retenu. Nommez son itinéraire pour en être sûr.</translation>
     </message>
     <message>
-        <source>%1: there is no track in the layer.</source>
-        <translation>%1&#xa0;: il n’y a aucune trace dans la couche.</translation>
-    </message>
-    <message>
         <source>No track could be compared.</source>
         <translation>Aucune trace n’a pu être comparée.</translation>
     </message>
@@ -1033,6 +1029,10 @@
             <numerusform>%n trace écartée en tout.</numerusform>
             <numerusform>%n traces écartées en tout.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: there is no track in layer “%2”. Of a GPX file take the layer track_points.</source>
+        <translation>%1&#xa0;: il n’y a aucune trace dans la couche «&#xa0;%2&#xa0;». D’un fichier GPX, prenez la couche track_points.</translation>
     </message>
 </context>
 <context>
@@ -1273,10 +1273,6 @@
     <message>
         <source>Marks lie no farther apart than this, in metres.</source>
         <translation>Les repères ne sont pas plus éloignés les uns des autres que cela, en mètres.</translation>
-    </message>
-    <message>
-        <source>%1: layer “%2” has no coordinate reference system. Set it in the layer&apos;s properties.</source>
-        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de système de coordonnées de référence (SCR). Définissez-le dans les propriétés de la couche.</translation>
     </message>
     <message>
         <source>%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give them in %3, or choose the %4 they belong to.</source>
@@ -2183,12 +2179,12 @@
 <context>
     <name>brushline::InputFiles</name>
     <message>
-        <source>%1: “%2” is given for %3 too. Give each a file of its own.</source>
-        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» est indiqué aussi pour %3. Donnez à chacun son propre fichier.</translation>
+        <source>%1: “%2” is given for %3 too. Give each a file or table of its own.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» est indiqué aussi pour %3. Donnez à chacun son propre fichier ou sa propre table.</translation>
     </message>
     <message>
-        <source>%1: “%2” is the file that %3 is read from. Give another file.</source>
-        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» est le fichier dans lequel %3 est lu. Indiquez un autre fichier.</translation>
+        <source>%1: “%2” is the file or table that %3 is read from. Give another.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» est le fichier ou la table où %3 est lu. Indiquez-en un autre.</translation>
     </message>
 </context>
 <context>
@@ -3311,6 +3307,13 @@
         <source>%1 route(s), %2 leg row(s) written.</source>
         <translation>%1 itinéraire(s), %2 enregistrement(s) de tronçon écrit(s).</translation>
     </message>
+    <message numerus="yes">
+        <source>DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes are those of level ground there. Does the terrain model reach so far?</source>
+        <translation>
+            <numerusform>DEM&#xa0;: %n tronçon se trouve, en tout ou en partie, sur un terrain sans altitudes&#xa0;; ses pas et minutes y sont ceux d’un terrain plat. Le modèle de terrain va-t-il jusque-là&#xa0;?</numerusform>
+            <numerusform>DEM&#xa0;: %n tronçons se trouvent, en tout ou en partie, sur un terrain sans altitudes&#xa0;; leurs pas et minutes y sont ceux d’un terrain plat. Le modèle de terrain va-t-il jusque-là&#xa0;?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::NamedPlacesParameters</name>
@@ -3656,6 +3659,25 @@
     </message>
 </context>
 <context>
+    <name>brushline::ParameterChecks</name>
+    <message>
+        <source>%1 (%2) is %3: give a whole number.</source>
+        <translation>%1 (%2) vaut %3&#xa0;: indiquez un nombre entier.</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has no points. Give a layer with points.</source>
+        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de points. Indiquez une couche avec des points.</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has no polygons. Give a layer with polygons.</source>
+        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de polygones. Indiquez une couche avec des polygones.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): “%3” cannot be read. Give layers of the project or paths of files that the host reads.</source>
+        <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» ne peut pas être lu. Indiquez des couches du projet ou des chemins de fichiers que le programme hôte sait lire.</translation>
+    </message>
+</context>
+<context>
     <name>brushline::ParameterReader</name>
     <message>
         <source>%1 (%2) is “%3”: give a number from %4 to %5, with a decimal point.</source>
@@ -3688,6 +3710,10 @@
     <message>
         <source>%1: layer “%2” has no field “%3”. Its fields are: %4.</source>
         <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de champ «&#xa0;%3&#xa0;». Ses champs sont&#xa0;: %4.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is “%3”: give a whole number from 0 to %4.</source>
+        <translation>%1 (%2) vaut «&#xa0;%3&#xa0;»&#xa0;: indiquez un nombre entier de 0 à %4.</translation>
     </message>
 </context>
 <context>
@@ -3760,6 +3786,10 @@
     <message>
         <source>lies in %1</source>
         <translation>se trouve dans %1</translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has points, which bar nothing. Give lines or polygons; buffer points first.</source>
+        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» a des points, qui ne barrent rien. Indiquez des lignes ou des polygones&#xa0;; créez d’abord un tampon autour des points.</translation>
     </message>
 </context>
 <context>
@@ -3939,10 +3969,6 @@
         <translation>Vide&#xa0;: le champ nommé «&#xa0;name&#xa0;», s’il y en a un.</translation>
     </message>
     <message>
-        <source>%1 (%2) is %3: give a whole number.</source>
-        <translation>%1 (%2) vaut %3&#xa0;: indiquez un nombre entier.</translation>
-    </message>
-    <message>
         <source>%1 is %2 m and %3 is %4 m: the shortest leg cannot be longer than the longest.</source>
         <translation>%1 vaut %2 m et %3 vaut %4 m&#xa0;: le plus court tronçon ne peut pas être plus long que le plus long.</translation>
     </message>
@@ -4073,6 +4099,13 @@
     <message>
         <source>%1: layer “%2” has no points. Give at least one start, or leave %1 empty and one is chosen.</source>
         <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de points. Indiquez au moins un départ, ou laissez %1 vide et un départ est choisi.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n polygon(s) of layer “%2” are not valid (they cross or touch themselves). What is enclosed an odd number of times counts as inside. Mend them with “Fix geometries”.</source>
+        <translation>
+            <numerusform>%1&#xa0;: %n polygone de la couche «&#xa0;%2&#xa0;» n’est pas valide (il se croise ou se touche lui-même). Ce qui est entouré un nombre impair de fois compte comme intérieur. Réparez-le avec «&#xa0;Réparer les géométries&#xa0;».</numerusform>
+            <numerusform>%1&#xa0;: %n polygones de la couche «&#xa0;%2&#xa0;» ne sont pas valides (ils se croisent ou se touchent eux-mêmes). Ce qui est entouré un nombre impair de fois compte comme intérieur. Réparez-les avec «&#xa0;Réparer les géométries&#xa0;».</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4346,8 +4379,8 @@
         <translation>a les bandes 1 à %1&#xa0;; %2 demande la bande %3.</translation>
     </message>
     <message>
-        <source>%1: the raster could not be read near %2, %3: %4</source>
-        <translation>%1&#xa0;: le raster n’a pas pu être lu près de %2, %3&#xa0;: %4</translation>
+        <source>%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it came.</source>
+        <translation>%1&#xa0;: le raster «&#xa0;%2&#xa0;» n’a pas pu être lu près de %3, %4 (%5). Son fichier est-il complet&#xa0;? Copiez-le de nouveau depuis son origine.</translation>
     </message>
 </context>
 <context>
@@ -4357,16 +4390,12 @@
         <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» ne peut pas être écrit. Son dossier existe-t-il, est-il permis d’y écrire, et le programme hôte connaît-il le format de cette extension&#xa0;?</translation>
     </message>
     <message>
-        <source>%1: “%2” could not be written (%3). Is the disk full?</source>
-        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu être écrit (%3). Le disque est-il plein&#xa0;?</translation>
+        <source>%1: “%2” could not be written whole (%3), so it was left out. Is the disk full?</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu être écrit en entier (%3) et a donc été laissé de côté. Le disque est-il plein&#xa0;?</translation>
     </message>
     <message>
-        <source>the file of that name cannot be replaced</source>
-        <translation>le fichier de ce nom ne peut pas être remplacé</translation>
-    </message>
-    <message>
-        <source>it cannot be given its name</source>
-        <translation>il ne peut pas recevoir son nom</translation>
+        <source>its end is missing</source>
+        <translation>sa fin manque</translation>
     </message>
 </context>
 <context>
@@ -4703,6 +4732,10 @@
     <message>
         <source>layer “%1”, route “%2”</source>
         <translation>couche «&#xa0;%1&#xa0;», itinéraire «&#xa0;%2&#xa0;»</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
+        <translation>%1&#xa0;: %2 se trouve à la latitude %3, longitude %4, hors de la zone pour laquelle %5 est prévu. Est-ce le quadrillage de votre carte&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -5353,12 +5386,24 @@
 <context>
     <name>brushline::VectorOutput</name>
     <message>
+        <source>%1 (%2): “%3” cannot be written, since a FlatGeobuf keeps no table without geometries. Give a name that ends in .gpkg or .csv.</source>
+        <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» ne peut pas être écrit, car un FlatGeobuf ne garde pas de table sans géométries. Donnez un nom qui finit par .gpkg ou .csv.</translation>
+    </message>
+    <message>
+        <source>The unfinished table %1 is left: %2</source>
+        <translation>La table inachevée %1 est laissée&#xa0;: %2</translation>
+    </message>
+    <message>
         <source>%1 (%2): “%3” cannot be written. Is its folder there, may it be written to, and does the host know the format by that ending?</source>
         <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» ne peut pas être écrit. Son dossier existe-t-il, est-il permis d’y écrire, et le programme hôte connaît-il le format de cette extension&#xa0;?</translation>
     </message>
     <message>
-        <source>%1: a feature could not be written to %2 (%3). Is the disk full, or the file opened elsewhere?</source>
-        <translation>%1&#xa0;: une entité n’a pas pu être écrite dans %2 (%3). Le disque est-il plein, ou le fichier ouvert ailleurs&#xa0;?</translation>
+        <source>%1: “%2” could not be written whole (%3), so it was left out. Is the disk full, or the file opened elsewhere?</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu être écrit en entier (%3) et a donc été laissé de côté. Le disque est-il plein, ou le fichier ouvert ailleurs&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 features are in it</source>
+        <translation>%1 entités sur %2 s’y trouvent</translation>
     </message>
 </context>
 <context>

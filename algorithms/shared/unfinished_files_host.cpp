@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "shared/unfinished_files_host.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+
+#include <filesystem>
+#include <system_error>
+
+namespace brushline {
+
+namespace {
+const QString prefix = QStringLiteral(".brushline-");
+
+std::filesystem::path native(const QString &path) {
+#ifdef Q_OS_WIN
+  return path.toStdWString();
+#else
+  return QFile::encodeName(path).toStdString();
+#endif
+}
+} // namespace
+
+QString unfinishedName(const QString &rest) { return prefix + rest; }
+
+void removeUnfinished(const QString &folder) {
+  const QDateTime dayAgo = QDateTime::currentDateTimeUtc().addDays(-1);
+  const QDir::Filters all = QDir::Files | QDir::Dirs | QDir::Hidden | QDir::NoDotAndDotDot | QDir::NoSymLinks;
+  for (const QFileInfo &left : QDir(folder).entryInfoList({prefix + QLatin1Char('*')}, all)) {
+    if (left.lastModified() > dayAgo)
+      continue;
+    if (left.isDir())
+      QDir(left.filePath()).removeRecursively();
+    else
+      QFile::remove(left.filePath());
+  }
+}
+
+QString moveOver(const QString &from, const QString &to) {
+  std::error_code error;
+  std::filesystem::rename(native(from), native(to), error); // Qt's removes the older one first
+  return error ? QString::fromLocal8Bit(error.message().c_str()) : QString();
+}
+
+} // namespace brushline

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <QString>
+
+namespace brushline {
+
+//! A name, without the folder, for what is being written and not yet whole: ".brushline-" and the rest. Hidden, so that
+//! nobody takes it for a result.
+QString unfinishedName(const QString &rest);
+
+//! Removes from a folder what runs that were killed left there under such names. Only what nobody has written to for a
+//! day: another run may be at work in the same folder.
+void removeUnfinished(const QString &folder);
+
+//! Gives a file another name, in the place of an older one of that name, in one step. \returns what went wrong; empty:
+//! nothing.
+QString moveOver(const QString &from, const QString &to);
+
+} // namespace brushline
