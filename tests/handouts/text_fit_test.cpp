@@ -53,6 +53,23 @@ private slots:
     QCOMPARE(narrowed("abcdefghijklmnop", face, 1, ruler).points, smallestText);
   }
 
+  // A name of a million letters costs no more than one of some hundred.
+  void longTextsAreMeasuredNoFurtherThanTheLine() {
+    class Counting final : public TextRuler {
+    public:
+      double width(const std::string &text, const Face &measured) const override {
+        mMeasured += text.size();
+        return ruler.width(text, measured);
+      }
+      std::vector<size_t> letterEnds(const std::string &text) const override { return ruler.letterEnds(text); }
+      std::vector<size_t> lineEnds(const std::string &text) const override { return ruler.lineEnds(text); }
+      mutable size_t mMeasured = 0;
+    } counting;
+    const std::string text(1000000, 'x');
+    QCOMPARE(inOneLine(text, face, letters(20), counting), std::string(17, 'x') + ellipsis);
+    QVERIFY(counting.mMeasured < 5 * text.size());
+  }
+
   // No letter is lost or turned round, and no line is too wide.
   void nothingIsLost() {
     test::Random random(11);
