@@ -33,6 +33,10 @@ void PointSource::locate(PointInput &point) const {
   const auto *at = qgsgeometry_cast<const QgsPoint *>(point.feature.geometry().constGet());
   if (!at || at->isEmpty())
     return;
+  if (!std::isfinite(at->x()) || !std::isfinite(at->y())) { // a GeoPackage that holds one has no extent
+    point.feature.clearGeometry();
+    return;
+  }
   point.place = mToPlaces(at->x(), at->y());
   if (point.place && at->is3D() && std::isfinite(at->z()))
     point.height = Length::metres(at->z());

@@ -160,14 +160,11 @@ def page_content(path):
 def gpx_content(path, in_order):
     """A GPX file but the moment it was written at.
 
-    Sorted: each route by itself, without its number and the letter before its name, which follow the order of the rows.
+    Sorted: its places alone, since walkers and routes are told and numbered in the order of the rows.
     """
     with open(path, encoding="utf-8") as stream:
         content = re.sub("<time>[^<]*</time>", "", stream.read(), count=1)
-    if in_order:
-        return content
-    content = re.sub(r"<number>\d+</number>", "", re.sub(r"<name>[A-Z](?=[\d ])", "<name>", content))
-    return sorted(content.replace("<rte>", "\n<rte>").replace("<wpt", "\n<wpt").split("\n"))
+    return content if in_order else sorted(re.findall(r'<\w+pt lat="[^"]+" lon="[^"]+"', content))
 
 
 def text_content(path, in_order):
