@@ -301,10 +301,7 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
   const auto source = reader.source(key);
   if (!source)
     return;
-  if (!source->sourceCrs().isValid())
-    throw QgsProcessingException(
-        tr("%1: layer “%2” has no coordinate reference system. Set it in the layer's properties.")
-            .arg(key, source->sourceName()));
+  checkPlaces(key, *source);
   if (host::isPointType(source->wkbType()))
     throw QgsProcessingException(
         tr("%1: layer “%2” has points, which bar nothing. Give lines or polygons; buffer points first.")
@@ -316,21 +313,18 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
   while (features.next(feature)) {
     if (feedback->isCanceled())
       throw Cancelled();
-    if (!feature.hasGeometry() || feature.geometry().isEmpty() || !onEarth(feature.geometry())) {
-      ++passedOver;
-      continue;
-    }
     QgsGeometry geometry = feature.geometry();
+    bool usable = feature.hasGeometry() && !geometry.isEmpty() && onEarth(geometry);
     try {
-      if (!transform.isShortCircuited()) { // what is straight there is not quite so here
+      if (usable && !transform.isShortCircuited()) { // what is straight there is not quite so here
         geometry = geometry.densifyByDistance(source->sourceCrs().isGeographic() ? 0.002 : 200);
         geometry.transform(transform);
+        usable = onEarth(geometry);
       }
     } catch (const QgsCsException &) {
-      ++passedOver;
-      continue;
+      usable = false;
     }
-    if (!onEarth(geometry)) {
+    if (!usable) {
       ++passedOver;
       continue;
     }

@@ -125,15 +125,6 @@ inline QString wkt(const QgsCoordinateReferenceSystem &crs) {
 #endif
 }
 
-//! Writes a layer's style beside its file. \returns what went wrong, when ok is false.
-inline QString saveDefaultStyle(QgsMapLayer &layer, bool &ok) {
-#if _QGIS_VERSION_INT >= 32600
-  return layer.saveDefaultStyle(ok, QgsMapLayer::AllStyleCategories);
-#else
-  return layer.saveDefaultStyle(ok);
-#endif
-}
-
 //! Lets late write errors of a sink surface, where the host can; false when the last writes failed.
 inline bool finalize(QgsFeatureSink &sink) {
 #if _QGIS_VERSION_INT >= 34200

@@ -19,8 +19,8 @@ public:
   GdalErrors &operator=(const GdalErrors &) = delete;
 
   bool any() const { return !mFirst.isNull(); }
-  //! In GDAL's words; null when there was none.
-  const QString &first() const { return mFirst; }
+  //! The first in GDAL's words, or else another reason.
+  QString firstOr(const QString &other) const { return any() ? mFirst : other; }
 
 private:
   static void CPL_STDCALL keep(CPLErr kind, CPLErrorNum number, const char *text) {

@@ -82,7 +82,7 @@ void RasterOutput::writeRows(int firstRow, const std::vector<double> &values) {
   while (written && !errors.any() && GDALGetCacheUsed64() > mostCached && GDALFlushCacheBlock()) {
   }
   if (!written || errors.any())
-    fail(errors.any() ? errors.first() : mProvider->error().summary());
+    fail(errors.firstOr(mProvider->error().summary()));
 }
 
 QString RasterOutput::finish() {
@@ -90,7 +90,7 @@ QString RasterOutput::finish() {
   mProvider->setEditable(false);
   mProvider.reset(); // closes the file
   if (errors.any() || !endsWell(mPart))
-    fail(errors.any() ? errors.first() : tr("its end is missing"));
+    fail(errors.firstOr(tr("its end is missing")));
   if (const QString reason = moveOver(mPart, mDestination); !reason.isEmpty())
     fail(reason);
   mFinished = true;

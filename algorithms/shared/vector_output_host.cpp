@@ -109,7 +109,6 @@ VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, co
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
     : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)),
       mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr),
-      mOwnFile(!mGiven.startsWith(QLatin1String("ogr:"))),
       mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
   // GDAL passes over features without geometry when it writes the format's index, without a word.
   if (type == host::noGeometry && QFileInfo(mGiven).suffix().compare(QLatin1String("fgb"), Qt::CaseInsensitive) == 0)
@@ -133,25 +132,24 @@ VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, co
 VectorOutput::~VectorOutput() {
   if (mFinished)
     return;
-  const GdalErrors unheard; // of what goes away
-  mSink.reset();            // closes the file
-  if (mOwnFile)
+  const GdalErrors unheard;                   // of what goes away
+  mSink.reset();                              // closes the file
+  if (const auto table = tableTarget(mGiven)) // among others, which stay
+    removeTable(*table);
+  else
     removeFiles(mDestination);
-  removeTable();
 }
 
-void VectorOutput::removeTable() const {
-  const auto target = tableTarget(mGiven);
-  QgsProviderMetadata *metadata =
-      target ? QgsProviderRegistry::instance()->providerMetadata(target->provider) : nullptr;
+void VectorOutput::removeTable(const TableTarget &target) const {
+  QgsProviderMetadata *metadata = QgsProviderRegistry::instance()->providerMetadata(target.provider);
   if (!metadata)
     return;
-  const bool file = target->provider != QLatin1String("postgres");
+  const bool file = target.provider != QLatin1String("postgres");
   try {
     const std::unique_ptr<QgsAbstractProviderConnection> connection(
-        metadata->createConnection(file ? target->uri.database() : target->uri.connectionInfo(true), QVariantMap()));
+        metadata->createConnection(file ? target.uri.database() : target.uri.connectionInfo(true), QVariantMap()));
     if (const auto *database = dynamic_cast<QgsAbstractDatabaseProviderConnection *>(connection.get()))
-      database->dropVectorTable(target->uri.schema(), target->uri.table());
+      database->dropVectorTable(target.uri.schema(), target.uri.table());
   } catch (const QgsProviderConnectionException &error) {
     QgsMessageLog::logMessage(tr("The unfinished table %1 is left: %2").arg(mGiven, error.what()));
   }
@@ -178,7 +176,7 @@ void VectorOutput::add(QgsFeature &feature) {
     seeWalker(feature);
   const GdalErrors errors;
   if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert) || errors.any())
-    fail(errors.any() ? errors.first() : mSink->lastError());
+    fail(errors.firstOr(mSink->lastError()));
   ++mAdded;
 }
 
@@ -189,9 +187,9 @@ void VectorOutput::close() {
     fail(mSink->lastError());
   mSink.reset();
   if (errors.any())
-    fail(errors.first());
+    fail(errors.firstOr(QString()));
   if (const auto there = featuresIn(mDestination); there && *there != mAdded)
-    fail(errors.any() ? errors.first() : tr("%1 of %2 features are in it").arg(*there).arg(mAdded));
+    fail(errors.firstOr(tr("%1 of %2 features are in it").arg(*there).arg(mAdded)));
 }
 
 QString VectorOutput::finish(const QString &styleResource) {

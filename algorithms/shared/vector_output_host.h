@@ -15,6 +15,8 @@
 
 namespace brushline {
 
+struct TableTarget;
+
 //! Fields by name and type, in their order. \param before others that come first.
 QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType>> all, QgsFields before = {});
 
@@ -54,7 +56,7 @@ public:
 
 private:
   void fail(const QString &reason);
-  void removeTable() const;
+  void removeTable(const TableTarget &target) const;
   void seeWalker(const QgsFeature &feature);
   void close();
 
@@ -65,7 +67,6 @@ private:
   std::unique_ptr<QgsFeatureSink> mSink;
   std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
   long mAdded = 0;
-  bool mOwnFile; // else a layer among others of a file that stays
   int mWalkerField;
   std::optional<QString> mWalker; // whose labels are worn; see Look
   QString mFirstWalker;

@@ -3756,10 +3756,6 @@
         <source>ground without known cover</source>
         <translation>Gelände ohne bekannten Bewuchs</translation>
     </message>
-    <message>
-        <source>%1: layer “%2” has no coordinate reference system. Set it in the layer&apos;s properties.</source>
-        <translation>%1: Layer „%2“ hat kein Koordinatenbezugssystem. Setzen Sie es in den Eigenschaften des Layers.</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n feature(s) of layer “%2” without a usable geometry passed over: they bar nothing.</source>
         <translation>

@@ -3756,10 +3756,6 @@
         <source>ground without known cover</source>
         <translation>un terrain dont la végétation n’est pas connue</translation>
     </message>
-    <message>
-        <source>%1: layer “%2” has no coordinate reference system. Set it in the layer&apos;s properties.</source>
-        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas de système de coordonnées de référence (SCR). Définissez-le dans les propriétés de la couche.</translation>
-    </message>
     <message numerus="yes">
         <source>%1: %n feature(s) of layer “%2” without a usable geometry passed over: they bar nothing.</source>
         <translation>

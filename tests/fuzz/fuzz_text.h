@@ -4,11 +4,11 @@
 
 #include "fuzz_input.h"
 
-#include "handouts/drawing.h"
+#include "../handouts/plain_ruler.h"
 
 namespace brushline::fuzz {
 
-class PlainRuler final : public TextRuler {
+class PlainRuler final : public test::PlainRuler {
 public:
   double width(const std::string &text, const Face &face) const override {
     return double(letterEnds(text).size()) * face.em() * (face.bold ? 0.6 : 0.5);
@@ -17,13 +17,6 @@ public:
     std::vector<size_t> ends;
     for (size_t i = 1; i <= text.size(); ++i)
       if (i == text.size() || (text[i] & 0xC0) != 0x80)
-        ends.push_back(i);
-    return ends;
-  }
-  std::vector<size_t> lineEnds(const std::string &text) const override {
-    std::vector<size_t> ends;
-    for (size_t i = 1; i <= text.size(); ++i)
-      if (i == text.size() || (text[i - 1] == ' ' && text[i] != ' '))
         ends.push_back(i);
     return ends;
   }

@@ -12,7 +12,7 @@ namespace brushline::test {
 
 //! A ruler for which every sign of ASCII is as wide: 0.6 of an em, 0.7 in bold, about what DejaVu Sans has at the most
 //! (regression only). Other signs count byte by byte.
-class PlainRuler final : public TextRuler {
+class PlainRuler : public TextRuler {
 public:
   double width(const std::string &text, const Face &face) const override {
     return double(text.size()) * face.em() * (face.bold ? 0.7 : 0.6);
