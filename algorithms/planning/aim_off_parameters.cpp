@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "planning/aim_off_parameters.h"
 
-#include "quantities/progress.h"
+#include "shared/feedback_progress_host.h"
 #include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 #include "shared/shapes_reader_host.h"
@@ -146,12 +146,13 @@ AimInput read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
     return shapes;
   };
   const auto lines = needed(reader, linesKey, Text::tr("lines"));
-  input.lines = std::make_unique<LineNet>(shapesOf(linesKey, lineNameKey, *lines));
+  input.lines = std::make_unique<LineNet>(shapesOf(linesKey, lineNameKey, *lines), FeedbackProgress(feedback));
   if (input.lines->shapes().size() == 0)
     throw QgsProcessingException(Text::tr("%1: layer “%2” has no line of any length, so there is nothing to meet.")
                                      .arg(linesKey, lines->sourceName()));
   if (const auto catching = reader.source(catchingKey))
-    input.catching = std::make_unique<Shapes>(shapesOf(catchingKey, catchNameKey, *catching));
+    input.catching =
+        std::make_unique<Shapes>(shapesOf(catchingKey, catchNameKey, *catching), FeedbackProgress(feedback));
 
   const auto destinations = reader.source(destinationsKey);
   if (!destinations)

@@ -129,7 +129,9 @@ std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const Leg
 
 QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
-  const Shapes disturbances(std::move(mSetting.disturbances.shapes)), hazards(std::move(mSetting.hazards.shapes));
+  const FeedbackProgress progress(feedback);
+  const Shapes disturbances(std::move(mSetting.disturbances.shapes), progress);
+  const Shapes hazards(std::move(mSetting.hazards.shapes), progress);
   const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
   VectorOutput output(reader, outputKey, fields(), host::lineString, routes.crs());
   long count = 0;

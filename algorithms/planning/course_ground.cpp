@@ -3,6 +3,7 @@
 
 #include "shared/local_plane.h"
 #include "shared/space.h"
+#include "shared/spatial_index.h"
 
 #include <GeographicLib/Geocentric.hpp>
 
@@ -10,11 +11,8 @@
 #include <boost/geometry/algorithms/expand.hpp>
 #include <boost/geometry/geometries/box.hpp>
 #include <boost/geometry/geometries/point.hpp>
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
-#include <iterator>
 #include <limits>
 #include <stdexcept>
 #include <utility>
@@ -88,11 +86,11 @@ bool stretchesMeet(const GroundPoint &a, const GroundPoint &b, const GroundPoint
 
 //! Edges with an index.
 struct CourseGround::Layer {
-  using Entry = std::pair<FlatBox, uint32_t>;
+  using EdgeIndex = SpatialIndex<FlatBox, uint32_t>;
 
   std::vector<Edge> edges;
   size_t polygons = 0;
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  EdgeIndex boxes;
 
   void add(const std::vector<Shape> &shapes, bool polygonsOnly, const LocalPlane &plane, const Progress &progress) {
     size_t done = 0;
@@ -114,11 +112,11 @@ struct CourseGround::Layer {
       }
       polygons += closed;
     }
-    std::vector<Entry> entries;
+    std::vector<EdgeIndex::Entry> entries;
     entries.reserve(edges.size());
     for (size_t i = 0; i < edges.size(); ++i)
       entries.emplace_back(around(edges[i].a, edges[i].b, 0), uint32_t(i));
-    tree = decltype(tree)(entries.begin(), entries.end());
+    boxes = EdgeIndex(std::move(entries), progress);
   }
 
   // Sums of long edges would not fit in 64 bits.
@@ -135,10 +133,8 @@ struct CourseGround::Layer {
   }
 
   std::vector<uint32_t> within(const FlatBox &box) const {
-    std::vector<Entry> found;
-    tree.query(bg::index::intersects(box), std::back_inserter(found));
     std::vector<uint32_t> result;
-    for (const Entry &entry : found)
+    for (const auto &entry : boxes.meeting(box))
       result.push_back(entry.second);
     std::sort(result.begin(), result.end());
     return result;

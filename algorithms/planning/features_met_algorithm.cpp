@@ -112,7 +112,7 @@ QVariant FeaturesMetAlgorithm::nameOf(const FeatureMet &met, const Shapes &shape
 
 QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
-  const Shapes shapes(std::move(mFeatures.shapes));
+  const Shapes shapes(std::move(mFeatures.shapes), FeedbackProgress(feedback));
   const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
   std::unique_ptr<VectorOutput> output;
   long count = 0;

@@ -65,12 +65,13 @@ std::vector<Part> joined(std::vector<Part> parts) {
   return result;
 }
 
-std::vector<Shape> linesOf(std::vector<Shape> shapes) {
+std::vector<Shape> linesOf(std::vector<Shape> shapes, const Progress &progress) {
   std::vector<Shape> lines;
   std::map<std::string, size_t> byName;
   for (Shape &shape : shapes) {
     if (shape.kind != ShapeKind::Line)
       continue;
+    progress.check();
     std::vector<Part> parts;
     for (const Part &part : shape.parts) {
       Part kept;
@@ -93,20 +94,26 @@ std::vector<Shape> linesOf(std::vector<Shape> shapes) {
     }
     lines.push_back(std::move(shape));
   }
-  for (Shape &line : lines)
+  for (Shape &line : lines) {
+    progress.check();
     line.parts = joined(std::move(line.parts));
+  }
   return lines;
 }
 
 } // namespace
 
-LineNet::LineNet(std::vector<Shape> shapes) : mShapes(linesOf(std::move(shapes))) {
+LineNet::LineNet(std::vector<Shape> shapes, const Progress &progress)
+    : mShapes(linesOf(std::move(shapes), progress), progress) {
   mAlong.resize(mShapes.size());
   for (size_t i = 0; i < mShapes.size(); ++i)
     for (const Part &part : mShapes[i].parts) {
       auto &along = mAlong[i].emplace_back(1, 0.0);
-      for (size_t v = 1; v < part.size(); ++v)
+      for (size_t v = 1; v < part.size(); ++v) {
+        if (v % 1024 == 1)
+          progress.check();
         along.push_back(along.back() + geodesicBetween(part[v - 1], part[v]).length.metres());
+      }
     }
 }
 

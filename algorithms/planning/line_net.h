@@ -26,7 +26,8 @@ struct OnLine {
  */
 class LineNet {
 public:
-  explicit LineNet(std::vector<Shape> shapes);
+  //! Throws Cancelled.
+  explicit LineNet(std::vector<Shape> shapes, const Progress &progress = Progress());
 
   //! The lines, joined. A part that ends where it starts is closed.
   const Shapes &shapes() const { return mShapes; }

@@ -4,24 +4,22 @@
 #include "shared/geodesic.h"
 #include "shared/local_plane.h"
 #include "shared/space.h"
+#include "shared/spatial_index.h"
 
 #include <GeographicLib/Geocentric.hpp>
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 #include <utility>
 
 namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-using Entry = std::pair<SpaceBox, size_t>;
+using BodyIndex = SpatialIndex<SpaceBox, size_t>;
 
 constexpr size_t checkEvery = 1024; // places between two looks at the cancel button
 
@@ -67,11 +65,11 @@ struct Body {
 } // namespace
 
 struct Obstacles::Bodies {
-  explicit Bodies(std::vector<Shape> shapes) : outlines(std::move(shapes)) {}
+  Bodies(std::vector<Shape> shapes, const Progress &progress) : outlines(std::move(shapes), progress) {}
 
   Shapes outlines;
   std::vector<Body> bodies; // one a shape; without rings where it is no polygon
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  BodyIndex boxes;
 };
 
 Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
@@ -87,9 +85,9 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
       }
     }
   }
-  mBodies = std::make_unique<Bodies>(std::move(shapes));
+  mBodies = std::make_unique<Bodies>(std::move(shapes), progress);
 
-  std::vector<Entry> entries;
+  std::vector<BodyIndex::Entry> entries;
   for (size_t i = 0; i < mBodies->outlines.size(); ++i) {
     const Shape &shape = mBodies->outlines[i];
     SpaceBox box;
@@ -123,7 +121,7 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
     }
     mBodies->bodies.push_back(std::move(body));
   }
-  mBodies->tree = decltype(mBodies->tree)(entries.begin(), entries.end());
+  mBodies->boxes = BodyIndex(std::move(entries), progress);
 }
 Obstacles::~Obstacles() = default;
 Obstacles::Obstacles(Obstacles &&) noexcept = default;
@@ -133,9 +131,7 @@ const Shapes &Obstacles::outlines() const { return mBodies->outlines; }
 
 std::vector<size_t> Obstacles::holding(const Place &place) const {
   std::vector<size_t> result;
-  std::vector<Entry> near;
-  mBodies->tree.query(bg::index::intersects(inSpace(place)), std::back_inserter(near));
-  for (const Entry &entry : near) {
+  for (const auto &entry : mBodies->boxes.meeting(inSpace(place))) {
     const Body &body = mBodies->bodies[entry.second];
     if (body.holds(body.plane.toPlane(place)))
       result.push_back(entry.second);

@@ -63,14 +63,18 @@ QIcon BaseAlgorithm::icon() const { return QIcon(svgIconPath()); }
 
 QString BaseAlgorithm::svgIconPath() const { return QStringLiteral(":/brushline/icon.svg"); }
 
+void BaseAlgorithm::checkAll(const ParameterReader &reader) const {
+  check(reader);
+  checkLayers(reader);
+  refuseInputFiles(reader);
+}
+
 bool BaseAlgorithm::checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context,
                                          QString *message) const {
   try {
     withHostExceptions([&] {
       const ParameterReader reader(*this, parameters, context);
-      check(reader);
-      checkLayers(reader);
-      refuseInputFiles(reader);
+      checkAll(reader);
     });
   } catch (const QgsProcessingException &error) {
     if (message)
@@ -90,9 +94,7 @@ bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessin
   try {
     withHostExceptions([&] {
       const ParameterReader reader(*this, parameters, context);
-      check(reader);
-      checkLayers(reader);
-      refuseInputFiles(reader);
+      checkAll(reader);
       CleanFeedback clean(feedback);
       prepare(reader, &clean);
     });

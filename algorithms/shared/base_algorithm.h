@@ -1,22 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
-#include "quantities/progress.h"
+#include "shared/feedback_progress_host.h"
 #include "shared/parameter_reader_host.h"
 
 #include <qgsprocessingalgorithm.h>
 
 namespace brushline {
-
-//! Lets the core hear the host's cancel button.
-class FeedbackProgress final : public Progress {
-public:
-  explicit FeedbackProgress(const QgsFeedback *feedback) : mFeedback(feedback) {}
-  bool cancelled() const override { return mFeedback && mFeedback->isCanceled(); }
-
-private:
-  const QgsFeedback *mFeedback;
-};
 
 /**
  * What all algorithms share: help from their folder, and the boundary at which every exception becomes the host's
@@ -30,8 +20,7 @@ public:
   QString shortHelpString() const final;
   QIcon icon() const final;
   QString svgIconPath() const final;
-  bool checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context,
-                            QString *message) const final;
+  bool checkParameterValues(const QVariantMap &parameters, QgsProcessingContext &context, QString *message) const final;
 
 protected:
   //! Throws QgsProcessingException for values that are of no use. Cheap: reads tables, no rasters.
@@ -50,6 +39,8 @@ protected:
   QVariantMap postProcessAlgorithm(QgsProcessingContext &context, QgsProcessingFeedback *feedback) final;
 
 private:
+  void checkAll(const ParameterReader &reader) const;
+
   std::shared_ptr<KeptStyles> mStyles; // of what was written
 };
 

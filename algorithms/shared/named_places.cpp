@@ -3,36 +3,35 @@
 
 #include "shared/geodesic.h"
 #include "shared/space.h"
-
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
+#include "shared/spatial_index.h"
 
 #include <cmath>
-#include <iterator>
 #include <utility>
 
 namespace brushline {
 
 namespace {
-namespace bg = boost::geometry;
-using Entry = std::pair<SpacePoint, size_t>;
+using PlaceIndex = SpatialIndex<SpacePoint, size_t>;
 } // namespace
 
 struct NamedPlaces::Index {
   std::vector<NamedPlace> places;
   double reach;
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  PlaceIndex points;
 };
 
-NamedPlaces::NamedPlaces(std::vector<NamedPlace> places, Length reach) : mIndex(std::make_unique<Index>()) {
+NamedPlaces::NamedPlaces(std::vector<NamedPlace> places, Length reach, const Progress &progress)
+    : mIndex(std::make_unique<Index>()) {
   mIndex->places = std::move(places);
   mIndex->reach = reach.metres();
-  std::vector<Entry> entries;
+  std::vector<PlaceIndex::Entry> entries;
   entries.reserve(mIndex->places.size());
   for (size_t i = 0; i < mIndex->places.size(); ++i) {
+    if (i % 65536 == 0)
+      progress.check();
     entries.emplace_back(inSpace(mIndex->places[i].place), i);
   }
-  mIndex->tree = decltype(mIndex->tree)(entries.begin(), entries.end());
+  mIndex->points = PlaceIndex(std::move(entries), progress);
 }
 NamedPlaces::~NamedPlaces() = default;
 NamedPlaces::NamedPlaces(NamedPlaces &&) noexcept = default;
@@ -40,15 +39,12 @@ NamedPlaces &NamedPlaces::operator=(NamedPlaces &&) noexcept = default;
 
 const NamedPlace *NamedPlaces::nearest(const Place &place) const {
   const SpacePoint at = inSpace(place);
-  std::vector<Entry> near;
-  mIndex->tree.query(bg::index::intersects(grown(SpaceBox(at, at), mIndex->reach + spaceRounding)),
-                     std::back_inserter(near));
   const NamedPlace *best = nullptr;
   double least = HUGE_VAL;
-  for (const Entry &entry : near) {
+  for (const auto &entry : mIndex->points.meeting(grown(SpaceBox(at, at), mIndex->reach + spaceRounding))) {
     const NamedPlace &candidate = mIndex->places[entry.second];
     const double distance = geodesicBetween(place, candidate.place).length.metres();
-    // Of equally near ones the first, in whatever order the tree hands them out.
+    // Of equally near ones the first, in whatever order the index hands them out.
     if (distance <= mIndex->reach && (distance < least || (distance == least && &candidate < best))) {
       least = distance;
       best = &candidate;

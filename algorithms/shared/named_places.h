@@ -3,6 +3,7 @@
 
 #include "quantities/length.h"
 #include "quantities/place.h"
+#include "quantities/progress.h"
 
 #include <memory>
 #include <string>
@@ -23,7 +24,8 @@ struct NamedPlace {
 class NamedPlaces {
 public:
   //! \param places any number, none included; \param reach the farthest distance (metres, >= 0) that still counts.
-  NamedPlaces(std::vector<NamedPlace> places, Length reach);
+  //! Throws Cancelled.
+  NamedPlaces(std::vector<NamedPlace> places, Length reach, const Progress &progress = Progress());
   ~NamedPlaces();
   NamedPlaces(NamedPlaces &&) noexcept;
   NamedPlaces &operator=(NamedPlaces &&) noexcept;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/named_places_parameters.h"
 
+#include "shared/feedback_progress_host.h"
 #include "shared/parameter_checks_host.h"
 #include "shared/place_reader_host.h"
 
@@ -30,14 +31,15 @@ int nameField(const ParameterReader &reader, const QgsProcessingFeatureSource &p
 Definitions definitions() {
   auto snap = new QgsProcessingParameterNumber(snapKey, Text::tr("Reach of a named point (m)"), host::doubleNumber,
                                                snapLimits.usual, false, snapLimits.least, snapLimits.most);
-  return {helped(new QgsProcessingParameterFeatureSource(pointsKey, Text::tr("Named points"),
-                                                         QList<int>() << host::pointLayers, QVariant(), true),
-                 Text::tr("Camp, lone pine, boulder: legs that start or end at one of these say so.")),
-          helped(new QgsProcessingParameterField(nameKey, Text::tr("Field with the point's name"), QVariant(),
-                                                 pointsKey, host::anyField, false, true),
-                 Text::tr("Empty: the field called “name”.")),
-          advanced(helped(snap, Text::tr("A leg's end takes the name of the nearest named point that is no farther than "
-                                         "this, in metres.")))};
+  return {
+      helped(new QgsProcessingParameterFeatureSource(pointsKey, Text::tr("Named points"),
+                                                     QList<int>() << host::pointLayers, QVariant(), true),
+             Text::tr("Camp, lone pine, boulder: legs that start or end at one of these say so.")),
+      helped(new QgsProcessingParameterField(nameKey, Text::tr("Field with the point's name"), QVariant(), pointsKey,
+                                             host::anyField, false, true),
+             Text::tr("Empty: the field called “name”.")),
+      advanced(helped(snap, Text::tr("A leg's end takes the name of the nearest named point that is no farther than "
+                                     "this, in metres.")))};
 }
 
 void check(const ParameterReader &reader) {
@@ -66,7 +68,8 @@ std::unique_ptr<NamedPlaces> read(const ParameterReader &reader, QgsProcessingFe
   if (nameless > 0)
     feedback->pushWarning(Text::tr("%1: %n point(s) of layer “%2” without a name passed over.", nullptr, nameless)
                               .arg(pointsKey, points->sourceName()));
-  return std::make_unique<NamedPlaces>(std::move(places), Length::metres(reader.number(snapKey, snapLimits)));
+  return std::make_unique<NamedPlaces>(std::move(places), Length::metres(reader.number(snapKey, snapLimits)),
+                                       FeedbackProgress(feedback));
 }
 
 } // namespace brushline::named_places_parameters

@@ -2,14 +2,12 @@
 #include "shared/shapes.h"
 
 #include "shared/space.h"
+#include "shared/spatial_index.h"
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
-#include <iterator>
 #include <tuple>
 #include <utility>
 
@@ -17,7 +15,7 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-using Entry = std::pair<SpaceBox, ShapeStretch>;
+using StretchIndex = SpatialIndex<SpaceBox, ShapeStretch>;
 
 constexpr size_t stretchEdges = 16;
 
@@ -40,12 +38,12 @@ SpaceBox around(const Place *first, const Place *last) {
 
 struct Shapes::Index {
   std::vector<Shape> shapes;
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  StretchIndex boxes;
 };
 
-Shapes::Shapes(std::vector<Shape> shapes) : mIndex(std::make_unique<Index>()) {
+Shapes::Shapes(std::vector<Shape> shapes, const Progress &progress) : mIndex(std::make_unique<Index>()) {
   mIndex->shapes = std::move(shapes);
-  std::vector<Entry> entries;
+  std::vector<StretchIndex::Entry> entries;
   for (size_t i = 0; i < mIndex->shapes.size(); ++i) {
     const Shape &shape = mIndex->shapes[i];
     for (size_t p = 0; p < shape.parts.size(); ++p) {
@@ -54,11 +52,13 @@ Shapes::Shapes(std::vector<Shape> shapes) : mIndex(std::make_unique<Index>()) {
         continue;
       for (size_t first = 0; first == 0 || first + 1 < part.size(); first += stretchEdges) {
         const size_t last = std::min(first + stretchEdges, part.size() - 1);
+        if (entries.size() % 4096 == 0)
+          progress.check();
         entries.emplace_back(around(&part[first], &part[last]), ShapeStretch{i, p, first, last});
       }
     }
   }
-  mIndex->tree = decltype(mIndex->tree)(entries.begin(), entries.end());
+  mIndex->boxes = StretchIndex(std::move(entries), progress);
 }
 Shapes::~Shapes() = default;
 Shapes::Shapes(Shapes &&) noexcept = default;
@@ -69,11 +69,10 @@ const Shape &Shapes::operator[](size_t i) const { return mIndex->shapes[i]; }
 
 std::vector<ShapeStretch> Shapes::near(const Place &from, const Place &to, Length reach) const {
   const Place ends[] = {from, to};
-  std::vector<Entry> found;
-  mIndex->tree.query(bg::index::intersects(grown(around(ends, ends + 1), reach.metres())), std::back_inserter(found));
+  const auto found = mIndex->boxes.meeting(grown(around(ends, ends + 1), reach.metres()));
   std::vector<ShapeStretch> stretches;
   stretches.reserve(found.size());
-  for (const Entry &entry : found)
+  for (const auto &entry : found)
     stretches.push_back(entry.second);
   std::sort(stretches.begin(), stretches.end(), [](const ShapeStretch &a, const ShapeStretch &b) {
     return std::tie(a.shape, a.part, a.first) < std::tie(b.shape, b.part, b.first);

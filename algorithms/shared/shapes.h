@@ -3,6 +3,7 @@
 
 #include "quantities/length.h"
 #include "quantities/place.h"
+#include "quantities/progress.h"
 
 #include <memory>
 #include <string>
@@ -34,7 +35,8 @@ struct ShapeStretch {
  */
 class Shapes {
 public:
-  explicit Shapes(std::vector<Shape> shapes);
+  //! Throws Cancelled.
+  explicit Shapes(std::vector<Shape> shapes, const Progress &progress = Progress());
   ~Shapes();
   Shapes(Shapes &&) noexcept;
   Shapes &operator=(Shapes &&) noexcept;

@@ -2,11 +2,10 @@
 #include "sighting/choose_marks.h"
 
 #include "shared/space.h"
+#include "shared/spatial_index.h"
 
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -18,7 +17,7 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-using Entry = std::pair<SpacePoint, size_t>;
+using CandidateIndex = SpatialIndex<SpacePoint, size_t>;
 
 SpaceBox around(const Place &a, const Place &b, double reach) {
   SpaceBox box;
@@ -31,16 +30,20 @@ SpaceBox around(const Place &a, const Place &b, double reach) {
 
 struct MarkCandidates::Index {
   std::vector<Place> places;
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  CandidateIndex points;
 };
 
-MarkCandidates::MarkCandidates(const std::vector<Place> &places) : mIndex(std::make_unique<Index>()) {
+MarkCandidates::MarkCandidates(const std::vector<Place> &places, const Progress &progress)
+    : mIndex(std::make_unique<Index>()) {
   mIndex->places = places;
-  std::vector<Entry> entries;
+  std::vector<CandidateIndex::Entry> entries;
   entries.reserve(places.size());
-  for (size_t i = 0; i < places.size(); ++i)
+  for (size_t i = 0; i < places.size(); ++i) {
+    if (i % 65536 == 0)
+      progress.check();
     entries.emplace_back(inSpace(places[i]), i);
-  mIndex->tree = decltype(mIndex->tree)(entries.begin(), entries.end());
+  }
+  mIndex->points = CandidateIndex(std::move(entries), progress);
 }
 MarkCandidates::~MarkCandidates() = default;
 MarkCandidates::MarkCandidates(MarkCandidates &&) noexcept = default;
@@ -53,14 +56,13 @@ std::vector<MarkCandidates::Near> MarkCandidates::alongLeg(const Place &start, T
   const double piece = std::clamp(4 * offset.metres(), 50.0, 1000.0);
   const auto pieces = size_t(std::max(1.0, std::ceil(length.metres() / piece)));
   std::set<size_t> found;
-  std::vector<Entry> entries;
+  std::vector<CandidateIndex::Entry> entries;
   Place from = start;
   for (size_t i = 1; i <= pieces; ++i) {
     const Place to =
         geodesicDestination(start, departure, Length::metres(length.metres() * double(i) / double(pieces)));
-    entries.clear();
-    mIndex->tree.query(bg::index::intersects(around(from, to, offset.metres() + 1)), std::back_inserter(entries));
-    for (const Entry &entry : entries)
+    mIndex->points.meeting(around(from, to, offset.metres() + 1), entries);
+    for (const auto &entry : entries)
       found.insert(entry.second);
     from = to;
   }
@@ -100,7 +102,8 @@ public:
   bool sees(const Place &from, const Place &to) const {
     const GeodesicLeg leg = geodesicBetween(from, to);
     const double farthest = leg.length.metres() / mRule.spacing.sight_share; // that a sight distance needs to be
-    const double sight = SightLine(coverAlong(from, leg.departure, Length::metres(farthest))).sightFrom(0, mRule.looking);
+    const double sight =
+        SightLine(coverAlong(from, leg.departure, Length::metres(farthest))).sightFrom(0, mRule.looking);
     return sight >= farthest * (1 - 1e-9) &&
            (!mTerrain || groundLetsSee(mTerrain->profile(from, to, leg.length), mRule.looking.eye_height,
                                        mRule.looking.mark_height));
@@ -147,7 +150,10 @@ std::vector<ChosenMark> chooseMarks(const Place &start, const Place &end, const 
        spaceMarks(viewer.line(start, leg.departure, beyond), leg.length, rule.looking, rule.spacing).marks) {
     const bool last = mark.at_m >= leg.length.metres();
     nodes.push_back({ChosenMark::spaced,
-                     last ? end : geodesicDestination(start, leg.departure, Length::metres(mark.at_m)), mark.at_m, 0, {},
+                     last ? end : geodesicDestination(start, leg.departure, Length::metres(mark.at_m)),
+                     mark.at_m,
+                     0,
+                     {},
                      0});
   }
   std::stable_sort(nodes.begin(), nodes.end(),
@@ -188,9 +194,8 @@ std::vector<ChosenMark> chooseMarks(const Place &start, const Place &end, const 
         lastSpaced = i;
         break;
       }
-    std::sort(hops.begin(), hops.end(), [](const Hop &a, const Hop &b) {
-      return a.total != b.total ? a.total < b.total : a.from > b.from;
-    });
+    std::sort(hops.begin(), hops.end(),
+              [](const Hop &a, const Hop &b) { return a.total != b.total ? a.total < b.total : a.from > b.from; });
     total[j] = std::numeric_limits<double>::infinity();
     for (size_t k = 0; k < std::min(hops.size(), mostLooks); ++k)
       if (viewer.sees(nodes[hops[k].from].place, nodes[j].place)) {

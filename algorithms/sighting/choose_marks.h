@@ -18,7 +18,8 @@ namespace brushline {
 //! Trees, boulders, stumps that could serve as marks, with a spatial index. Safe to ask from several threads.
 class MarkCandidates {
 public:
-  explicit MarkCandidates(const std::vector<Place> &places);
+  //! Throws Cancelled.
+  explicit MarkCandidates(const std::vector<Place> &places, const Progress &progress = Progress());
   ~MarkCandidates();
   MarkCandidates(MarkCandidates &&) noexcept;
   MarkCandidates &operator=(MarkCandidates &&) noexcept;
@@ -27,8 +28,8 @@ public:
   struct Near {
     size_t candidate; //!< its number in the places given
     Place place;
-    double along_m;   //!< from the leg's start
-    double offset_m;  //!< from the leg's line; right positive
+    double along_m;  //!< from the leg's start
+    double offset_m; //!< from the leg's line; right positive
   };
 
   /**
@@ -45,20 +46,20 @@ private:
 //! A mark of a chain.
 struct ChosenMark {
   static constexpr size_t spaced = size_t(-1);
-  size_t candidate;  //!< or spaced: no candidate serves here, the mark lies on the line
+  size_t candidate; //!< or spaced: no candidate serves here, the mark lies on the line
   Place place;
   double along_m;
-  double offset_m;   //!< right positive
+  double offset_m;       //!< right positive
   GeodesicLeg from_last; //!< from the mark before (the leg's start)
-  double sight_m;    //!< the sight distance from there in that direction; infinite where nothing hides marks
+  double sight_m;        //!< the sight distance from there in that direction; infinite where nothing hides marks
 };
 
 //! How marks are chosen.
 struct ChoiceRule {
   Looking looking;
   SpacingRule spacing;
-  Length offset;   //!< the farthest a mark may lie from the leg's line
-  Angle sighting;  //!< error of one sighting, 1 sigma
+  Length offset;  //!< the farthest a mark may lie from the leg's line
+  Angle sighting; //!< error of one sighting, 1 sigma
 };
 
 /**
@@ -72,10 +73,10 @@ constexpr Length standingError = Length::metres(0.5);
  * candidate serves, marks are set on the line by the spacing rule; as few of them as can be.
  *
  * A hop is no longer than the most spacing and than the rule's share of the sight distance in its direction, and the
- * ground lets the eye see its mark; hops under the least spacing are used at the leg's end only. It is the shortest path in the graph of the
- * candidates that see each other. All hops lead onward, so the graph has no circles and its places are settled in one
- * pass; we do so ourselves, since a graph library asks for all edges beforehand and an edge costs a look through the
- * cover. At most 64 of the hops to a place are looked at.
+ * ground lets the eye see its mark; hops under the least spacing are used at the leg's end only. It is the shortest
+ * path in the graph of the candidates that see each other. All hops lead onward, so the graph has no circles and its
+ * places are settled in one pass; we do so ourselves, since a graph library asks for all edges beforehand and an edge
+ * costs a look through the cover. At most 64 of the hops to a place are looked at.
  *
  * \param terrain, cover may be null: nothing hides marks then.
  * \returns the marks in order, the last one at the leg's end (spaced, offset 0).

@@ -62,7 +62,7 @@ void ChooseMarksAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
 QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
   const FeedbackProgress progress(feedback);
-  const MarkCandidates candidates(mCandidates.places);
+  const MarkCandidates candidates(mCandidates.places, progress);
   ChosenMarksWriter writer(
       reader,
       {mDateAndField.field.get(), mCompass, mTerrain.get(), mSource.get(), mCover.table.get(), &mCandidates.names},

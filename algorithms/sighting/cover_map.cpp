@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/cover_map.h"
 
+#include "shared/spatial_index.h"
+
 #include <boost/geometry/algorithms/assign.hpp>
 #include <boost/geometry/algorithms/expand.hpp>
 #include <boost/geometry/geometries/box.hpp>
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <boost/geometry/geometries/segment.hpp>
-#include <boost/geometry/index/rtree.hpp>
-#include <boost/geometry/strategies/strategies.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -20,7 +20,7 @@ namespace bg = boost::geometry;
 using IndexPoint = bg::model::d2::point_xy<double>;
 using IndexBox = bg::model::box<IndexPoint>;
 using IndexSegment = bg::model::segment<IndexPoint>;
-using Entry = std::pair<IndexBox, size_t>; // a patch
+using PatchIndex = SpatialIndex<IndexBox, size_t>; // a patch
 
 // Edges that follow each other, with the box around them.
 struct Chain {
@@ -38,7 +38,7 @@ struct CoverMap::Index {
   std::vector<MapPoint> points; // rings one after the other, closed
   std::vector<Chain> chains;
   std::vector<Patch> patches;
-  bg::index::rtree<Entry, bg::index::quadratic<16>> tree;
+  PatchIndex boxes;
 
   void addRing(const std::vector<MapPoint> &ring, IndexBox &box) {
     if (ring.size() < 3)
@@ -73,8 +73,8 @@ struct CoverMap::Index {
       const Chain &chain = chains[c];
       const double centre = dx * (chain.centre_y - from.y) - dy * (chain.centre_x - from.x);
       // A little wider than the box, for its rounding.
-      if (std::abs(centre) > (std::abs(dx) * chain.half_height + std::abs(dy) * chain.half_width) * (1 + 1e-9) +
-                                 1e-9 * std::sqrt(squared))
+      if (std::abs(centre) >
+          (std::abs(dx) * chain.half_height + std::abs(dy) * chain.half_width) * (1 + 1e-9) + 1e-9 * std::sqrt(squared))
         continue;
       double before = side(points[chain.first]);
       for (size_t i = chain.first + 1; i <= chain.last; ++i) {
@@ -97,8 +97,8 @@ struct CoverMap::Index {
   }
 };
 
-CoverMap::CoverMap(std::vector<CoverPatch> given) : mIndex(std::make_unique<Index>()) {
-  std::vector<Entry> entries;
+CoverMap::CoverMap(std::vector<CoverPatch> given, const Progress &progress) : mIndex(std::make_unique<Index>()) {
+  std::vector<PatchIndex::Entry> entries;
   size_t points = 0;
   for (const CoverPatch &patch : given)
     for (const auto &ring : patch.rings)
@@ -106,7 +106,10 @@ CoverMap::CoverMap(std::vector<CoverPatch> given) : mIndex(std::make_unique<Inde
   mIndex->points.reserve(points);
   mIndex->patches.reserve(given.size());
   entries.reserve(given.size());
+  size_t done = 0;
   for (CoverPatch &patch : given) {
+    if (++done % 1024 == 0)
+      progress.check();
     IndexBox box;
     bg::assign_inverse(box);
     const size_t firstChain = mIndex->chains.size();
@@ -117,7 +120,7 @@ CoverMap::CoverMap(std::vector<CoverPatch> given) : mIndex(std::make_unique<Inde
     mIndex->patches.push_back({patch.cover, firstChain, mIndex->chains.size()});
     patch.rings = {};
   }
-  mIndex->tree = decltype(mIndex->tree)(entries.begin(), entries.end());
+  mIndex->boxes = PatchIndex(std::move(entries), progress);
 }
 CoverMap::~CoverMap() = default;
 CoverMap::CoverMap(CoverMap &&) noexcept = default;
@@ -131,15 +134,12 @@ std::vector<CoverStretch> CoverMap::along(MapPoint from, MapPoint to) const {
     bool enters;
   };
   std::vector<Event> events;
-  std::vector<Entry> near;
   events.reserve(32);
-  near.reserve(16);
   if (from.x == to.x && from.y == to.y)
     to.x = std::nextafter(to.x + 1e-12, HUGE_VAL); // a direction, so that inside and outside can be told
-  mIndex->tree.query(bg::index::intersects(IndexSegment({from.x, from.y}, {to.x, to.y})), std::back_inserter(near));
   std::vector<double> shares;
   shares.reserve(16);
-  for (const Entry &entry : near) {
+  for (const auto &entry : mIndex->boxes.meeting(IndexSegment({from.x, from.y}, {to.x, to.y}))) {
     mIndex->crossings(mIndex->patches[entry.second], from, to, shares);
     for (size_t i = 0; i + 1 < shares.size(); i += 2) {
       const double start = std::max(shares[i], 0.0), end = std::min(shares[i + 1], 1.0);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "quantities/progress.h"
+
 #include <memory>
 #include <vector>
 
@@ -31,7 +33,8 @@ struct CoverStretch {
  */
 class CoverMap {
 public:
-  explicit CoverMap(std::vector<CoverPatch> patches);
+  //! Throws Cancelled.
+  explicit CoverMap(std::vector<CoverPatch> patches, const Progress &progress = Progress());
   ~CoverMap();
   CoverMap(CoverMap &&) noexcept;
   CoverMap &operator=(CoverMap &&) noexcept;

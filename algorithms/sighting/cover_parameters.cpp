@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/cover_parameters.h"
 
+#include "shared/feedback_progress_host.h"
 #include "shared/parameter_checks_host.h"
 #include "shared/source_features_host.h"
 #include "sighting/cover_patches_host.h"
@@ -134,7 +135,7 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
       throw QgsProcessingException(message);
     feedback->pushWarning(message);
   }
-  return std::make_shared<CoverMap>(std::move(patches));
+  return std::make_shared<CoverMap>(std::move(patches), FeedbackProgress(feedback));
 }
 } // namespace
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/stand_parameters.h"
 
+#include "shared/feedback_progress_host.h"
 #include "sighting/cover_patches_host.h"
 #include "sighting/extinction.h"
 
@@ -79,7 +80,8 @@ StandMap read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   QgsAttributeList fields{stems, diameter};
   if (understorey >= 0)
     fields << understorey;
-  result.map = std::make_shared<CoverMap>(readPatches(layerKey, *source, fields, standOf, feedback));
+  result.map =
+      std::make_shared<CoverMap>(readPatches(layerKey, *source, fields, standOf, feedback), FeedbackProgress(feedback));
   if (incomplete > 0)
     feedback->pushWarning(
         Text::tr("%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.",
