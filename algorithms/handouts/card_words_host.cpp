@@ -6,6 +6,7 @@
 #include "handouts/leg_words_host.h"
 
 #include <QRegularExpression>
+#include <qgsstringutils.h>
 
 #include <algorithm>
 #include <cmath>
@@ -115,6 +116,12 @@ QStringList notesOf(const LegSheet &sheet) {
   return notes;
 }
 
+// What a thing is called beside where it is: a long name must not push the count off the row.
+QString nameBeside(const QString &name) {
+  constexpr int longest = 40; // letters
+  return QgsStringUtils::truncateMiddleOfString(name, longest);
+}
+
 // Lines on a leg's row.
 QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
   QStringList details;
@@ -132,14 +139,15 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
     if (mark.name.isEmpty())
       spaced << QString::number(*mark.paces);
     else
-      details << Text::tr("%1 at %2 paces").arg(mark.name, QString::number(*mark.paces));
+      details << Text::tr("%1 at %2 paces").arg(nameBeside(mark.name), QString::number(*mark.paces));
   }
   constexpr int mostSpaced = 8; // more are told by their spacing alone
   if (!spaced.isEmpty() && spaced.size() <= mostSpaced)
     details << Text::tr("marks at %1 paces").arg(spaced.join(QStringLiteral(", ")));
   for (const MetFeature &feature : met)
-    details << (pacesPerM > 0 ? Text::tr("%1 at %2 paces").arg(feature.text, whole(feature.at_m * pacesPerM))
-                              : Text::tr("%1 at %2 m").arg(feature.text, whole(feature.at_m)));
+    details << (pacesPerM > 0
+                    ? Text::tr("%1 at %2 paces").arg(nameBeside(feature.text), whole(feature.at_m * pacesPerM))
+                    : Text::tr("%1 at %2 m").arg(nameBeside(feature.text), whole(feature.at_m)));
   return details;
 }
 

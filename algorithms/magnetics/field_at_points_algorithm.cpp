@@ -102,6 +102,7 @@ QVariantMap FieldAtPointsAlgorithm::run(const ParameterReader &reader, QgsProces
   FieldAtPoints model(*mDateAndField.field, mGrid,
                       mDateAndField.model_of_day ? FieldAtPoints::ModelDay::Asked : FieldAtPoints::ModelDay::Nearest);
   Counts counts;
+  grid_parameters::GridWatch grid(grid_parameters::read(reader), feedback);
   PointInput point;
   while (mPoints->next(point, feedback)) {
     const Length height = point.height.value_or(Length());
@@ -111,6 +112,7 @@ QVariantMap FieldAtPointsAlgorithm::run(const ParameterReader &reader, QgsProces
     } else if (!FieldAtPoints::reaches(height)) {
       ++counts.bad_height;
     } else {
+      grid.see(*point.place, tr("row %1 of layer “%2”").arg(counts.rows + 1).arg(mPoints->name()));
       const PointField field = model.at(*point.place, height);
       values = valuesOf(field);
       counts.no_height += !point.height;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "magnetics/north_lines_algorithm.h"
 
+#include "shared/grid_parameters.h"
+#include "shared/place_reader_host.h"
 #include "shared/vector_output_host.h"
 
 #include <qgsexception.h>
@@ -75,6 +77,9 @@ QString NorthLinesAlgorithm::labelOf(const NorthLine &line) const {
 
 QVariantMap NorthLinesAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   VectorOutput output(reader, outputKey, ownFields(), host::lineString, mSetting.grid);
+  const QgsPointXY middle = mSetting.extent.center();
+  if (const auto place = ToPlaces(mSetting.grid, reader.context().transformContext())(middle.x(), middle.y()))
+    grid_parameters::GridWatch(mSetting.grid, feedback).see(*place, tr("the middle of EXTENT"));
   const FeedbackProgress progress(feedback);
   const auto write = [&](const NorthLine &line) {
     QgsFeature feature;

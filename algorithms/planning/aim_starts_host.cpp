@@ -4,7 +4,6 @@
 #include "quantities/progress.h"
 #include "shared/geodesic.h"
 #include "shared/grid_north.h"
-#include "shared/grid_parameters.h"
 #include "shared/place_reader_host.h"
 #include "shared/raster_host.h"
 #include "shared/source_features_host.h"
@@ -29,7 +28,8 @@ QgsCoordinateReferenceSystem gridGiven(const ParameterReader &reader, const QgsP
 
 AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsProcessingFeedback *feedback)
     : mInput(input), mFeedback(feedback), mSource(reader.source(startsKey)),
-      mTransforms(reader.context().transformContext()), mToPlaces(mSource->sourceCrs(), mTransforms) {
+      mTransforms(reader.context().transformContext()), mToPlaces(mSource->sourceCrs(), mTransforms),
+      mGridWatch(grid_parameters::read(reader), feedback) {
   if (const QgsCoordinateReferenceSystem grid = gridGiven(reader, mSource.get()); grid.isValid())
     mGrid = std::make_unique<Grid>(Grid{grid_parameters::definitionOf(grid), projectInto(grid, mTransforms)});
   mNameField = aim_off_parameters::nameField(reader, nameKey, *mSource);
@@ -67,6 +67,7 @@ bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
     return false;
   }
   start.start.place = *place;
+  mGridWatch.see(*place, start.where);
   const Grid &grid = gridOf(start.start.place);
   start.start.grid = grid.definition;
   start.start.project = grid.project;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "planning/aim_off_parameters.h"
+#include "shared/grid_parameters.h"
 #include "shared/place_reader_host.h"
 #include "shared/source_features_host.h"
 
@@ -61,6 +62,7 @@ private:
   std::unique_ptr<QgsProcessingFeatureSource> mSource;
   QgsCoordinateTransformContext mTransforms;
   ToPlaces mToPlaces;
+  grid_parameters::GridWatch mGridWatch;
   SourceFeatures mFeatures;
   std::unique_ptr<Grid> mGrid; // null: the UTM zone of each start
   std::map<std::string, Grid> mStandardGrids;

@@ -71,6 +71,7 @@ QVariantMap PlotLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingF
   const TraverseEnds ends = traverse_parameters::read(reader, feedback);
   const FieldRecords records = records_parameters::read(reader, mSettings.walkers, mSettings.compass.unit, feedback);
   QgsCoordinateReferenceSystem grid = grid_parameters::read(reader);
+  grid_parameters::GridWatch watch(grid, feedback);
   if (!grid.isValid() && !ends.crs.isGeographic()) {
     grid = ends.crs;
     grid_parameters::check(grid);
@@ -84,6 +85,7 @@ QVariantMap PlotLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingF
     if (!route.fault.isEmpty()) {
       skip(route.fault, feedback);
     } else if (const PlottedRoute plotted = plotter.plot(route, records.paced, progress); plotted.refusal.isEmpty()) {
+      watch.see(plotted.read.places.front(), tr("Route “%1”").arg(route.name));
       writer.write(route, plotted);
     } else {
       skip(tr("Route “%1”: %2").arg(route.name, plotted.refusal), feedback);

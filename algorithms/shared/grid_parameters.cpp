@@ -4,6 +4,7 @@
 #include "shared/grid_north.h"
 
 #include <qgsexception.h>
+#include <qgspointxy.h>
 
 #include <stdexcept>
 
@@ -48,6 +49,28 @@ QgsCoordinateReferenceSystem read(const ParameterReader &reader) {
 
 std::string definitionOf(const QgsCoordinateReferenceSystem &crs) {
   return (crs.authid().startsWith(QLatin1String("EPSG:")) ? crs.authid() : host::wkt(crs)).toStdString();
+}
+
+AreaOfUse::AreaOfUse(const QgsCoordinateReferenceSystem &crs) {
+  const QgsRectangle area = crs.isValid() ? crs.bounds() : QgsRectangle();
+  if (!area.isEmpty() && area.width() < 350)
+    mArea = area.buffered(1);
+}
+
+bool AreaOfUse::holds(const Place &place) const {
+  return mArea.isEmpty() ||
+         mArea.contains(QgsPointXY(place.longitude.signedTurn().degrees(), place.latitude.degrees()));
+}
+
+void GridWatch::see(const Place &place, const QString &what) {
+  if (mTold || mArea.holds(place))
+    return;
+  mTold = true;
+  mFeedback->pushWarning(
+      Text::tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the "
+               "grid of your map?")
+          .arg(key(), what, QString::number(place.latitude.degrees(), 'f', 4),
+               QString::number(place.longitude.signedTurn().degrees(), 'f', 4), mName));
 }
 
 } // namespace brushline::grid_parameters

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "quantities/place.h"
 #include "shared/parameter_reader_host.h"
 
 #include <qgscoordinatereferencesystem.h>
+#include <qgsrectangle.h>
 
 #include <string>
 
@@ -24,5 +26,32 @@ void check(const QgsCoordinateReferenceSystem &crs);
 QgsCoordinateReferenceSystem read(const ParameterReader &reader);
 //! As GridNorth reads it.
 std::string definitionOf(const QgsCoordinateReferenceSystem &crs);
+
+//! The area that a system is made for, and a degree around it.
+class AreaOfUse {
+public:
+  explicit AreaOfUse(const QgsCoordinateReferenceSystem &crs);
+  //! True where no area is known.
+  bool holds(const Place &place) const;
+
+private:
+  QgsRectangle mArea; // degrees; empty: everywhere
+};
+
+//! Tells, once, when the grid that was given is made for another part of the world: its north would be of no use.
+class GridWatch {
+public:
+  //! \param grid as read(); an invalid one is never told.
+  GridWatch(const QgsCoordinateReferenceSystem &grid, QgsProcessingFeedback *feedback)
+      : mName(grid.authid()), mArea(grid), mFeedback(feedback) {}
+  //! \param what lies there, in words.
+  void see(const Place &place, const QString &what);
+
+private:
+  QString mName;
+  AreaOfUse mArea;
+  QgsProcessingFeedback *mFeedback;
+  bool mTold = false;
+};
 
 } // namespace brushline::grid_parameters

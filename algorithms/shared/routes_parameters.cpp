@@ -4,7 +4,6 @@
 #include "quantities/progress.h"
 #include "shared/base_algorithm.h"
 #include "shared/grid_north.h"
-#include "shared/grid_parameters.h"
 #include "shared/place_reader_host.h"
 #include "shared/source_features_host.h"
 
@@ -29,12 +28,6 @@ struct Text {
 };
 const QString inputKey = QStringLiteral("INPUT"), routeKey = QStringLiteral("ROUTE_FIELD"),
               orderKey = QStringLiteral("ORDER_FIELD");
-
-// Whether a place, in degrees, is a degree or more outside the area that a system is made for.
-bool outside(const QgsCoordinateReferenceSystem &crs, double longitude, double latitude) {
-  const QgsRectangle area = crs.bounds().buffered(1);
-  return !area.isEmpty() && area.width() < 350 && !area.contains(QgsPointXY(longitude, latitude));
-}
 
 // The order of a point as a number; throws for what has no order.
 double orderOf(const QVariant &value, const QString &where) {
@@ -154,6 +147,8 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
     grid = mSource->sourceCrs();
     grid_parameters::check(grid);
   }
+  mArea = std::make_unique<grid_parameters::AreaOfUse>(mSource->sourceCrs());
+  mGridWatch = std::make_unique<grid_parameters::GridWatch>(grid, feedback);
   if (grid.isValid()) {
     mGrid = std::make_unique<Grid>(Grid{grid_parameters::definitionOf(grid), QgsCoordinateTransform()});
     mToGrid = QgsCoordinateTransform(mSource->sourceCrs(), grid, mTransforms);
@@ -309,21 +304,16 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
         return false;
       }
   }
-  if (!mToldOutside && outside(mSource->sourceCrs(), longitudes[0], latitudes[0])) {
+  const Place first{Angle::degrees(latitudes[0]), Angle::degrees(longitudes[0])};
+  if (!mToldOutside && !mArea->holds(first)) {
     mToldOutside = true;
     mFeedback->pushWarning(tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is the "
                               "layer's coordinate reference system the right one?")
                                .arg(inputKey, route.where, QString::number(latitudes[0], 'f', 4),
                                     QString::number(longitudes[0], 'f', 4), mSource->sourceCrs().authid()));
   }
-  if (!mToldOutside && mGrid && outside(mToGrid.destinationCrs(), longitudes[0], latitudes[0])) {
-    mToldOutside = true;
-    mFeedback->pushWarning(
-        tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the "
-           "grid of your map?")
-            .arg(grid_parameters::key(), route.where, QString::number(latitudes[0], 'f', 4),
-                 QString::number(longitudes[0], 'f', 4), mToGrid.destinationCrs().authid()));
-  }
+  if (!mToldOutside)
+    mGridWatch->see(first, route.where);
 
   route.route.grid = grid->definition;
   route.route.parts.clear();

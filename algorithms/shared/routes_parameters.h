@@ -3,6 +3,7 @@
 
 #include "shared/compatibility_host.h"
 #include "shared/geodesic.h"
+#include "shared/grid_parameters.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/route.h"
 #include "shared/source_features_host.h"
@@ -120,6 +121,8 @@ private:
   SourceFeatures mFeatures;
   long mRead = 0, mNumber = 0, mSkipped = 0, mExpected = 0;
   QString mFirstReason;
+  std::unique_ptr<grid_parameters::AreaOfUse> mArea; // of the input's system
+  std::unique_ptr<grid_parameters::GridWatch> mGridWatch;
   bool mToldOutside = false;
   std::unique_ptr<Gathered> mGathered;
   bool mAnnotated = false;

@@ -1904,6 +1904,10 @@
             <numerusform>%n Punkte, an denen das Feld parallel zum Boden unter 2000 nT liegt (zone „blackout“): Dort ist kein Kompass brauchbar, was immer decl und grid_mag sagen.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>row %1 of layer “%2”</source>
+        <translation>Zeile %1 des Layers „%2“</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GpxExport</name>
@@ -1983,6 +1987,10 @@
     <message>
         <source>%1: %2 is not a projected coordinate reference system. Give a UTM zone or the national grid of your map.</source>
         <translation>%1: %2 ist kein projiziertes Koordinatenbezugssystem. Geben Sie eine UTM-Zone oder das Landesgitter Ihrer Karte an.</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
+        <translation>%1: %2 liegt bei Breite %3, Länge %4, außerhalb des Bereichs, für den %5 gemacht ist. Ist es das Gitter Ihrer Karte?</translation>
     </message>
 </context>
 <context>
@@ -3418,6 +3426,10 @@
         <source>%1 is outside the years of the model, which only tells where compasses fail.</source>
         <translation>%1 liegt außerhalb der Jahre des Modells; es sagt hier nur, wo Kompasse versagen.</translation>
     </message>
+    <message>
+        <source>the middle of EXTENT</source>
+        <translation>die Mitte von EXTENT</translation>
+    </message>
 </context>
 <context>
     <name>brushline::NorthLinesParameters</name>
@@ -3877,6 +3889,10 @@
             <numerusform>Insgesamt %n Route übergangen.</numerusform>
             <numerusform>Insgesamt %n Routen übergangen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Route “%1”</source>
+        <translation>Route „%1“</translation>
     </message>
 </context>
 <context>
@@ -4728,10 +4744,6 @@
     <message>
         <source>layer “%1”, route “%2”</source>
         <translation>Layer „%1“, Route „%2“</translation>
-    </message>
-    <message>
-        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
-        <translation>%1: %2 liegt bei Breite %3, Länge %4, außerhalb des Bereichs, für den %5 gemacht ist. Ist es das Gitter Ihrer Karte?</translation>
     </message>
 </context>
 <context>

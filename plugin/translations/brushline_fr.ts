@@ -1904,6 +1904,10 @@
             <numerusform>%n points où le champ horizontal est inférieur à 2000 nT (zone «&#xa0;blackout&#xa0;»)&#xa0;: aucune boussole n’y est utilisable, quoi que disent decl et grid_mag.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>row %1 of layer “%2”</source>
+        <translation>la ligne %1 de la couche «&#xa0;%2&#xa0;»</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GpxExport</name>
@@ -1983,6 +1987,10 @@
     <message>
         <source>%1: %2 is not a projected coordinate reference system. Give a UTM zone or the national grid of your map.</source>
         <translation>%1&#xa0;: %2 n’est pas un système de coordonnées de référence projeté. Indiquez une zone UTM ou la grille nationale de votre carte.</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
+        <translation>%1&#xa0;: %2 se trouve à la latitude %3, longitude %4, hors de la zone pour laquelle %5 est prévu. Est-ce le quadrillage de votre carte&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -3418,6 +3426,10 @@
         <source>%1 is outside the years of the model, which only tells where compasses fail.</source>
         <translation>%1 est hors des années du modèle, qui indique seulement où les boussoles ne fonctionnent plus.</translation>
     </message>
+    <message>
+        <source>the middle of EXTENT</source>
+        <translation>le milieu d’EXTENT</translation>
+    </message>
 </context>
 <context>
     <name>brushline::NorthLinesParameters</name>
@@ -3877,6 +3889,10 @@
             <numerusform>%n itinéraire non retenu en tout.</numerusform>
             <numerusform>%n itinéraires non retenus en tout.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Route “%1”</source>
+        <translation>L’itinéraire «&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -4728,10 +4744,6 @@
     <message>
         <source>layer “%1”, route “%2”</source>
         <translation>couche «&#xa0;%1&#xa0;», itinéraire «&#xa0;%2&#xa0;»</translation>
-    </message>
-    <message>
-        <source>%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the grid of your map?</source>
-        <translation>%1&#xa0;: %2 se trouve à la latitude %3, longitude %4, hors de la zone pour laquelle %5 est prévu. Est-ce le quadrillage de votre carte&#xa0;?</translation>
     </message>
 </context>
 <context>

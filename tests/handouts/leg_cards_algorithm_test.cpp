@@ -4,6 +4,8 @@
 
 #include <QDir>
 #include <QPainter>
+#include <QProcess>
+#include <QRegularExpression>
 #include <qgsfillsymbol.h>
 #include <qgsfillsymbollayer.h>
 #include <qgsproject.h>
@@ -416,6 +418,18 @@ private slots:
     const Outcome outcome = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(met)}, {"FOLDER", folder.path()}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QVERIFY2(outcome.said().contains("2 row(s)"), qPrintable(outcome.said()));
+
+    // However long its name, the row tells where it is.
+    const Layer named = layer("named", "Point", utm, fields,
+                              {{wkt("POINT(632250 5406850)"),
+                                {"North loop", 1, QString("Spring Rill of the ").repeated(30), 70.7, "crosses"}}});
+    QVERIFY(run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(named)}, {"FOLDER", folder.path()}}).ok);
+    QProcess reader;
+    reader.start("pdftotext", {"-raw", folder.filePath("North loop.pdf"), "-"});
+    QVERIFY(reader.waitForFinished() && reader.exitCode() == 0);
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+    QVERIFY2(text.contains(QRegularExpression("crosses Spring Rill….*Rill of the at \\d+ paces")), qPrintable(text));
+
     const Layer wrong = layer("wrong", "Point", utm, {field("route", FieldType::Text)}, {});
     const Outcome refused = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(wrong)}, {"FOLDER", folder.path()}});
     QVERIFY2(!refused.accepted && refused.refusal.contains("at_m"), qPrintable(refused.refusal));

@@ -171,6 +171,12 @@ private slots:
     QVERIFY(outcome.rows()[0].null("converg") && outcome.rows()[0].null("grid_mag"));
     QVERIFY(!outcome.rows()[0].null("decl") && !outcome.rows()[1].null("converg"));
     QVERIFY2(outcome.said().contains("GRID_CRS: 1 point"), qPrintable(outcome.said()));
+    // Where it reaches, but is not made for: told once, with the first.
+    const Layer abroad = points("EPSG:4326", {"POINT(9 47)", "POINT(-3 51)", "POINT(-3 52)"});
+    const QString said = at(abroad, {{"GRID_CRS", "EPSG:32632"}}).said();
+    QVERIFY2(said.contains("GRID_CRS: row 2 of layer") && said.count("outside the area that EPSG:32632") == 1,
+             qPrintable(said));
+    QCOMPARE(at(points("EPSG:4326", {"POINT(9 47)", "POINT(5.5 47)"}), {{"GRID_CRS", "EPSG:32632"}}).said(), QString());
   }
 
   // Fields of the same names, in any case of letters, stay where they are.

@@ -68,7 +68,8 @@ private slots:
     QStringList keys;
     for (const auto *definition : algorithm->parameterDefinitions())
       keys << definition->name();
-    QCOMPARE(keys, QStringList({"EXTENT", "SPACING", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "KEEP_STYLE", "OUTPUT"}));
+    QCOMPARE(keys, QStringList({"EXTENT", "SPACING", "DATE", "DECLINATION", "FIELD_MODEL", "GRID_CRS", "KEEP_STYLE",
+                                "OUTPUT"}));
     QCOMPARE(algorithm->parameterDefinition("SPACING")->defaultValue().toDouble(), 500.0);
   }
 
@@ -197,6 +198,9 @@ private slots:
     QCOMPARE(lines({}).output().crs, QString("EPSG:32621"));
     QCOMPARE(lines({{"EXTENT", degrees}}).output().crs, QString("EPSG:32621"));
     QCOMPARE(lines({{"GRID_CRS", "EPSG:32620"}}).output().crs, QString("EPSG:32620"));
+    QVERIFY2(lines({}).warnings.isEmpty(), qPrintable(lines({}).said()));
+    const QString said = lines({{"GRID_CRS", "EPSG:32619"}}).said();
+    QVERIFY2(said.contains("GRID_CRS: the middle of EXTENT") && said.contains("made for"), qPrintable(said));
     QCOMPARE(lines({{"EXTENT", "10,11,85,85.1 [EPSG:4326]"}}).output().crs, QString("EPSG:32661"));
     QgsProject project;
     project.setCrs(QgsCoordinateReferenceSystem("EPSG:3857"));

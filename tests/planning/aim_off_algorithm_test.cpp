@@ -226,6 +226,9 @@ private slots:
       for (const QString &word : words)
         QVERIFY2(outcome.said().contains(word), qPrintable(word + QStringLiteral(" in: ") + outcome.said()));
     }
+    const Outcome abroad = run(id, with(starts, trails, {{"GRID_CRS", "EPSG:32618"}}));
+    QVERIFY2(abroad.ok && abroad.said().contains("outside the area that EPSG:32618 is made for"),
+             qPrintable(abroad.said()));
     const Outcome empty = run(id, with(none, trails));
     QVERIFY2(empty.ok, qPrintable(empty.said()));
     QVERIFY(empty.rows().empty());

@@ -190,7 +190,7 @@ private slots:
   // the tangent of the table.
   void offsetOfDegrees() {
     const CheckValues values("planning/data/deliberate_offset.csv");
-    int checked = 0;
+    std::map<double, double> ours; // offset by the angle
     for (const CheckRow &row : values.rows()) {
       if (row.text("rule") != "tangent")
         continue;
@@ -206,9 +206,28 @@ private slots:
       QCOMPARE(*aimed.leg.dial, row.number("angle_deg"));
       VERIFY_CHECK(values.check(row, "offset_m", *aimed.offset_m));
       QVERIFY(aimed.right >= 0.95);
-      ++checked;
+      ours[row.number("angle_deg")] = *aimed.offset_m;
     }
-    QCOMPARE(checked, 2);
+    QCOMPARE(ours.size(), size_t(2));
+
+    // The other rules of the table are told apart from it at 10 degrees, and none is further than 8 percent from
+    // another, as the file says. The rules computed for a metre's sake: R sin, and R / 60 a degree.
+    int others = 0;
+    for (const CheckRow &row : values.rows()) {
+      const std::string rule = row.text("rule");
+      if (rule == "tangent")
+        continue;
+      const double offset = row.number("offset_m"), angle = row.number("angle_deg"), leg = row.number("leg_m");
+      if (rule == "sine")
+        VERIFY_CHECK(values.check(row, "offset_m", leg * std::sin(Angle::degrees(angle).radians())));
+      if (rule == "one_in_sixty")
+        VERIFY_CHECK(values.check(row, "offset_m", leg * angle / 60));
+      if (angle == 10)
+        QVERIFY2(std::abs(offset - ours.at(angle)) > 1, rule.c_str());
+      QVERIFY2(std::abs(offset / ours.at(angle) - 1) < 0.06, rule.c_str());
+      ++others;
+    }
+    QCOMPARE(others, 6);
   }
 
   // The help's example: 11.7 m by chance and 1000 m * 2 deg / sqrt(12) = 10.1 m by the dial, in all 15.45 m (root of

@@ -152,12 +152,12 @@ private slots:
       QVERIFY(row.geometry.constGet()->nCoordinates() == 2);
     }
     QVERIFY(outcome.rows("PROFILE").size() > 500);
-    const OutputRow &all = groupRow(outcome, QStringLiteral("all"));
+    const OutputRow all = groupRow(outcome, QStringLiteral("all"));
     VERIFY_NEAR(all.number("brg_err"), decl, 3 * all.number("brg_se"), "common");
     VERIFY_NEAR(all.number("dist_err"), -6, 3 * all.number("dist_se"), "common");
     QVERIFY2(all.text("hint").contains("declination forgotten"), qPrintable(all.text("hint")));
     // 130 paces for 100 m, 6 % short: 138.
-    const OutputRow &track = groupRow(outcome, QStringLiteral("track"));
+    const OutputRow track = groupRow(outcome, QStringLiteral("track"));
     VERIFY_NEAR(track.number("paces_100m"), 138.3, 2, "paces");
     QVERIFY2(track.text("hint").contains("instead of 130"), qPrintable(track.text("hint")));
     QVERIFY(outcome.infos.join(QLatin1Char('\n')).contains("declination forgotten"));

@@ -128,6 +128,10 @@ private slots:
     const Outcome plain = run(id, common), adjusted = run(id, with(common, {{"ADJUST", true}}));
     QVERIFY2(plain.ok, qPrintable(plain.said()));
     QVERIFY2(adjusted.ok, qPrintable(adjusted.said()));
+    if (north == 2) { // of another part of the world
+      const QString said = run(id, with(common, {{"GRID_CRS", "EPSG:32631"}})).said();
+      QVERIFY2(said.contains("GRID_CRS: Route “loop” lies") && said.contains("made for"), qPrintable(said));
+    }
     const Place a{Angle::degrees(0), Angle::degrees(31)};
     const auto tolerance = [&](const char *column) { return loop.tolerance(column); };
     for (size_t i = 0; i < loop.rows().size(); ++i) {

@@ -19,6 +19,7 @@ class GridNorthTest : public QObject {
   Q_OBJECT
 private slots:
   void checkValues();
+  void publishedPoint();
   void againstProjFactors_data();
   void againstProjFactors();
   void otherMeridianAndUnit();
@@ -49,6 +50,47 @@ void GridNorthTest::checkValues() {
   }
   // The polar ones name northing before easting.
   QVERIFY(systems.count("EPSG:32661") && systems.count("EPSG:32761"));
+}
+
+// The printed point of the example, and the ground the computed rows stand on: PROJ, which works out the grid here,
+// sets the same coordinates and scale.
+void GridNorthTest::publishedPoint() {
+  const CheckValues values("shared/data/grid_convergence.csv");
+  const std::unique_ptr<PJ_CONTEXT, decltype(&proj_context_destroy)> context(proj_context_create(),
+                                                                             proj_context_destroy);
+  int published = 0, computed = 0;
+  for (const CheckRow &row : values.rows()) {
+    if (!row.maybe("x_m"))
+      continue;
+    const std::unique_ptr<PJ, decltype(&proj_destroy)> system(proj_create(context.get(), row.text("crs").c_str()),
+                                                              proj_destroy);
+    QVERIFY(system);
+    const std::unique_ptr<PJ, decltype(&proj_destroy)> places(proj_crs_get_geodetic_crs(context.get(), system.get()),
+                                                              proj_destroy);
+    const std::unique_ptr<PJ, decltype(&proj_destroy)> stated(
+        proj_create_crs_to_crs_from_pj(context.get(), places.get(), system.get(), nullptr, nullptr), proj_destroy);
+    QVERIFY(stated);
+    const std::unique_ptr<PJ, decltype(&proj_destroy)> projection(
+        proj_normalize_for_visualization(context.get(), stated.get()), proj_destroy);
+    const double latitude = row.number("lat_deg"), longitude = row.number("lon_deg");
+    const PJ_COORD at = proj_trans(projection.get(), PJ_FWD, proj_coord(longitude, latitude, 0, 0));
+    const Place where = place(latitude, longitude);
+    const double scale =
+        proj_factors(system.get(), proj_coord(where.longitude.radians(), where.latitude.radians(), 0, 0))
+            .meridional_scale;
+    VERIFY_CHECK(values.check(row, "x_m", at.xy.x));
+    VERIFY_CHECK(values.check(row, "y_m", at.xy.y));
+    VERIFY_CHECK(values.check(row, "k", scale));
+    ++computed;
+    if (!row.maybe("published_x_m"))
+      continue;
+    VERIFY_CHECK(values.check(row, "published_x_m", at.xy.x));
+    VERIFY_CHECK(values.check(row, "published_y_m", at.xy.y));
+    VERIFY_CHECK(values.check(row, "published_k", scale));
+    ++published;
+  }
+  QCOMPARE(published, 1);
+  QVERIFY(computed > 10);
 }
 
 void GridNorthTest::againstProjFactors_data() {
