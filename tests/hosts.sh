@@ -10,7 +10,7 @@
 #            given
 #   --quick  the plugin alone is built, and the tests are left out
 #   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
-#   --table  writes what came of it as a Markdown table
+#   --table  writes what came of it as a Markdown table; its rows of hosts that are not named now stay
 #
 # Needs to be root (it makes Debians with debootstrap and works in them with chroot), and the network the first time.
 set -euo pipefail
@@ -142,17 +142,20 @@ for host in "${hosts[@]}"; do
   say "$host: its package"
   package=$(package "$host" "$debian") || { failed+=("the package for $host: $package"); package=FAILED; }
   version=$(inside "$debian" dpkg-query -W -f '${Version}' libqgis-dev)
-  rows+=("| $host | $version | $tests | $sample | $numbers | ${package##*$'\n'} |")
+  rows+=("| $host | $version | $tests | $sample | $numbers | ${package##*$'\n'} | $(date -u +%F) |")
   unmount
 done
 
+others=()
+if [ -n "$table" ] && [ -f "$table" ]; then
+  mapfile -t others < <(awk -F '[ |]+' -v now=" ${hosts[*]} " '/^\| debian/ && !index(now, " " $2 " ")' "$table")
+fi
 {
-  echo "| host | QGIS | all tests | the sample | against this machine's host | package |"
-  echo "|---|---|---|---|---|---|"
-  version=$(dpkg-query -W -f '${Version}' libqgis-dev)
-  echo "| this machine | $version | (tests/run.sh) | (sample-project/run.sh) | | |"
-  printf '%s\n' "${rows[@]}"
-} | tee ${table:+"$table"}
+  echo "| host | QGIS | all tests | the sample | against QGIS $(dpkg-query -W -f '${Version}' libqgis-dev) | package | on |"
+  echo "|---|---|---|---|---|---|---|"
+  printf '%s\n' "${others[@]}" "${rows[@]}" | sed '/^$/d' | sort
+} | tee "$cache/table"
+[ -z "$table" ] || cp "$cache/table" "$table"
 if [ ${#failed[@]} -gt 0 ]; then
   for each in "${failed[@]}"; do say "FAILED: $each"; done
   exit 1

@@ -1,9 +1,11 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-2.0-or-later
 # Gets what building and testing need, builds with warnings as errors, runs all tests, then runs the core's tests
-# again under the sanitizers. Needs no screen. Ends with 0 only if all passed.
+# again under the sanitizers and each fuzzer for a minute. Needs no screen. Ends with 0 only if all passed.
 #
 #   run.sh [--no-sanitizers]
+#
+# --no-sanitizers  the tests alone, without fuzzers either
 set -euo pipefail
 
 root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -15,7 +17,7 @@ export LC_ALL=C.UTF-8
 sanitizers=yes
 [ "${1:-}" = --no-sanitizers ] && sanitizers=no
 
-say() { printf '== %s\n' "$*"; }
+say() { printf '== %d:%02d %s\n' $((SECONDS / 60)) $((SECONDS % 60)) "$*"; } # minutes since the start
 
 "$root/plugin/packaging/set-up.sh" --tests --build "$build" -DBRUSHLINE_WERROR=ON
 
@@ -33,6 +35,9 @@ if [ "$sanitizers" = yes ]; then
   cmake -S "$root" -B "$threads" -G Ninja -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=thread
   cmake --build "$threads" --target threaded_tests
   ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error || failed+=("the threads in $threads")
+
+  say "Each fuzzer for a minute"
+  "$root/tests/fuzz/run.sh" --seconds 60 || failed+=("the fuzzers")
 fi
 
 if [ ${#failed[@]} -gt 0 ]; then

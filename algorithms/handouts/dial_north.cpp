@@ -8,7 +8,11 @@
 namespace brushline {
 
 void DialNorth::add(const DialReading &reading, DialUnit unit) {
-  mMixed = mMixed || (mUnit && *mUnit != unit);
+  const auto onDial = [unit](double number) { return number >= 0 && number <= fullCircle(unit); };
+  if ((mUnit && *mUnit != unit) || !onDial(reading.dial) || !onDial(reading.back_dial.value_or(0))) {
+    mUnclear = true;
+    return;
+  }
   mUnit = unit;
   mDivisor = std::gcd(mDivisor, std::lround(reading.dial * 100));
   if (reading.back_dial)
@@ -23,7 +27,7 @@ void DialNorth::add(const DialReading &reading, DialUnit unit) {
 }
 
 std::optional<North> DialNorth::north() const {
-  if (mDivisor == 0 || mMixed)
+  if (mDivisor == 0 || mUnclear)
     return std::nullopt;
   const double most = double(mDivisor) / 200 + 0.006; // numbers may have been rounded to hundredths
   std::optional<North> found;

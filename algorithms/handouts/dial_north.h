@@ -26,6 +26,7 @@ struct DialReading {
 class DialNorth {
 public:
   //! \param unit that the dial is divided in. Dials of different units are of different compasses: no north is found.
+  //! Neither is one when a number is on no dial: not a number, below 0 or above the full circle.
   void add(const DialReading &reading, DialUnit unit);
 
   //! The north; none when more than one is possible (where they differ by less than the graduation), or none is.
@@ -33,7 +34,7 @@ public:
 
 private:
   std::optional<DialUnit> mUnit;
-  bool mMixed = false;
+  bool mUnclear = false;             // dials of several units, or numbers that are on none
   long mDivisor = 0;                 // hundredths of the unit; 0: nothing but zeros
   std::array<double, 3> mFarthest{}; // by North: the greatest difference, in the unit
 };

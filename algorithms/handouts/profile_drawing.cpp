@@ -12,7 +12,7 @@ namespace brushline {
 
 std::vector<CourseProfile::Point> thinned(const std::vector<CourseProfile::Point> &points, double width) {
   const size_t bins = size_t(std::max(1.0, width * 5));
-  if (points.size() <= 2 * bins)
+  if (points.size() <= 2 * bins || !(points.back().along_m > 0))
     return points;
   const double length = points.back().along_m;
   std::vector<CourseProfile::Point> kept;

@@ -70,6 +70,8 @@ private:
   // Halves what lies between, along each dimension in turn, until the parts are small.
   template <size_t Dimension, typename Iterator> void part(Iterator first, Iterator last, const Progress &progress) {
     progress.check();
+    if (first == last)
+      return;
     if (last - first <= mostInPart) {
       mParts.emplace_back(first, last);
       return;

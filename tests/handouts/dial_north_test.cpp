@@ -6,6 +6,8 @@
 
 #include <QtTest>
 
+#include <cmath>
+
 #include <vector>
 
 using namespace brushline;
@@ -47,6 +49,23 @@ private slots:
           found.add(reading(random.between(0, 360), -17, 4, compassOf(north, unit, step)), unit);
         QVERIFY(found.north() == north);
       }
+  }
+
+  // Found by the fuzzer: a table may hold what is on no dial.
+  void numbersThatAreOnNoDial() {
+    const Compass compass = compassOf(North::Magnetic, DialUnit::Degrees, 2);
+    for (const double odd : {std::nan(""), HUGE_VAL, -1e300, -2.0, 361.0}) {
+      DialNorth found;
+      test::Random random(3);
+      for (int i = 0; i < 20; ++i)
+        found.add(reading(random.between(0, 360), -17, 4, compass), DialUnit::Degrees);
+      QVERIFY(found.north() == North::Magnetic);
+      DialNorth back = found;
+      found.add({odd, {}, 1.0, 2.0, 3.0}, DialUnit::Degrees);
+      QVERIFY(!found.north());
+      back.add({2, odd, 1.0, 2.0, 3.0}, DialUnit::Degrees);
+      QVERIFY(!back.north());
+    }
   }
 
   void neverTheWrongOne() {

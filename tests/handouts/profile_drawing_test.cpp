@@ -48,6 +48,16 @@ bool says(const Drawing &drawing, const std::string &wanted) {
 class ProfileDrawingTest : public QObject {
   Q_OBJECT
 private slots:
+  // Found by the fuzzer: a course without length, as where somebody drew every vertex at one place.
+  void manyPointsAtOnePlace() {
+    CourseProfile still;
+    for (int i = 0; i < 5000; ++i)
+      still.points.push_back({0, double(i % 7)});
+    still.legs = {{1, 0, 0.001, "forest", {}}};
+    QVERIFY(!thinned(still.points, 20).empty());
+    drawProfile(still, area, words, type, ruler);
+  }
+
   void heightsAreDrawnAsOftenAsIsTold() {
     const Drawing drawing =
         drawProfile(profile([](double along) { return 100 + along / 20; }), area, words, type, ruler);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 // Distances are those of the built-in table (US Army FM 3-25.26, section 9-3, read in copies).
-#include "support/host_fixture.h"
+#include "support/cancelled_run.h"
 
 #include <cmath>
 
@@ -28,8 +28,11 @@ private slots:
     const Layer wires = lines("wires", {{wkt("LINESTRING(600200 5399000,600200 5401000)"), {"high-tension line"}},
                                         {wkt("LINESTRING(600250 5400150,600350 5400150)"), {"Wire Fence"}},
                                         {wkt("LINESTRING(600000 5399000,600000 5401000)"), {"spell"}}});
-    const Outcome outcome = run(id, {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DISTURBANCES", valueOf(wires)},
-                                     {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
+    const Outcome outcome = run(id, {{"INPUT", valueOf(input)},
+                                     {"ROUTE_FIELD", "route"},
+                                     {"DISTURBANCES", valueOf(wires)},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", "memory:"}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     const auto &rows = outcome.rows();
     QCOMPARE(rows.size(), size_t(2));
@@ -47,14 +50,16 @@ private slots:
   void aTableOfOnesOwn() {
     const Layer input = routes();
     const Layer wires = lines("wires", {{wkt("LINESTRING(600200 5399000,600200 5401000)"), {"spell"}}});
-    const Layer own = table("own", {field("kind", FieldType::Text), field("distance_m", FieldType::Real)}, {{"Spell", 7}});
-    QVariantMap given{{"INPUT", valueOf(input)},    {"ROUTE_FIELD", "route"},    {"DISTURBANCES", valueOf(wires)},
-                      {"DISTANCES", valueOf(own)}, {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}};
+    const Layer own =
+        table("own", {field("kind", FieldType::Text), field("distance_m", FieldType::Real)}, {{"Spell", 7}});
+    QVariantMap given{{"INPUT", valueOf(input)},   {"ROUTE_FIELD", "route"}, {"DISTURBANCES", valueOf(wires)},
+                      {"DISTANCES", valueOf(own)}, {"DATE", "2026-06-01"},   {"OUTPUT", "memory:"}};
     const Outcome outcome = run(id, given);
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QCOMPARE(outcome.rows().size(), size_t(1));
     QVERIFY(std::abs(outcome.rows()[0].number("from_m") - 193) < 0.1);
-    const Layer bad = table("bad", {field("kind", FieldType::Text), field("distance_m", FieldType::Real)}, {{"Spell", -7}});
+    const Layer bad =
+        table("bad", {field("kind", FieldType::Text), field("distance_m", FieldType::Real)}, {{"Spell", -7}});
     given["DISTANCES"] = valueOf(bad);
     const Outcome refused = run(id, given);
     QVERIFY(!refused.accepted);
@@ -68,9 +73,10 @@ private slots:
     writeRaster(terrain, {crs, {599900, 5, 0, 5400600, 0, -5}, 200, 200, {}, {}, {}},
                 [](double x, double, int) { return x > 600250 ? x - 600250 : 0; });
     const Layer input = routes();
-    const Layer ponds = layer("ponds", "Polygon", crs, {field("name", FieldType::Text)},
-                              {{wkt("POLYGON((600100 5399990,600120 5399990,600120 5400010,600100 5400010,600100 5399990))"),
-                                {"Black Pond"}}});
+    const Layer ponds =
+        layer("ponds", "Polygon", crs, {field("name", FieldType::Text)},
+              {{wkt("POLYGON((600100 5399990,600120 5399990,600120 5400010,600100 5400010,600100 5399990))"),
+                {"Black Pond"}}});
     const Layer cliffs = lines("cliffs", {{wkt("LINESTRING(600305 5400100,600305 5400120)"), {QVariant()}}}, "name");
     const Outcome outcome = run(id, {{"INPUT", valueOf(input)},
                                      {"ROUTE_FIELD", "route"},
@@ -88,9 +94,11 @@ private slots:
     QCOMPARE(rows[2].number("limit"), 30.0);
 
     // Near the magnetic pole: WMM2025 test row 80 N 96 W has H = 2164 nT (caution), 89 N 121 W 1504 nT (blackout).
-    const Layer north = layer("north", "LineString", "EPSG:4326", {field("route", FieldType::Text)},
-                              {{wkt("LINESTRING(-96 80,-96 80.001)"), {"c"}}, {wkt("LINESTRING(-121 89,-121 89.001)"), {"b"}}});
-    const Outcome zones = run(id, {{"INPUT", valueOf(north)}, {"ROUTE_FIELD", "route"}, {"DATE", "2025-01-01"}, {"OUTPUT", "memory:"}});
+    const Layer north =
+        layer("north", "LineString", "EPSG:4326", {field("route", FieldType::Text)},
+              {{wkt("LINESTRING(-96 80,-96 80.001)"), {"c"}}, {wkt("LINESTRING(-121 89,-121 89.001)"), {"b"}}});
+    const Outcome zones =
+        run(id, {{"INPUT", valueOf(north)}, {"ROUTE_FIELD", "route"}, {"DATE", "2025-01-01"}, {"OUTPUT", "memory:"}});
     QVERIFY2(zones.ok, qPrintable(zones.said()));
     QCOMPARE(zones.output().texts("hazard"), (QStringList{"caution zone", "blackout zone"}));
   }
@@ -99,8 +107,11 @@ private slots:
   void feedsTheWarningsOfLegs() {
     const Layer input = routes();
     const Layer wires = lines("wires", {{wkt("LINESTRING(600200 5399000,600200 5401000)"), {"high-tension line"}}});
-    const Outcome found = run(id, {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DISTURBANCES", valueOf(wires)},
-                                   {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
+    const Outcome found = run(id, {{"INPUT", valueOf(input)},
+                                   {"ROUTE_FIELD", "route"},
+                                   {"DISTURBANCES", valueOf(wires)},
+                                   {"DATE", "2026-06-01"},
+                                   {"OUTPUT", "memory:"}});
     QVERIFY(found.ok);
     std::vector<Row> rows;
     for (const OutputRow &row : found.rows())
@@ -109,8 +120,9 @@ private slots:
                                 {field("route", FieldType::Text), field("leg", FieldType::Integer),
                                  field("hazard", FieldType::Text), field("advice", FieldType::Text)},
                                 rows);
-    QVariantMap given{{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DIRECTION", 2}, {"DATE", "2026-06-01"},
-                      {"HAZARDS_FOUND", valueOf(hazards)}, {"OUTPUT", "memory:"}};
+    QVariantMap given{
+        {"INPUT", valueOf(input)},           {"ROUTE_FIELD", "route"}, {"DIRECTION", 2}, {"DATE", "2026-06-01"},
+        {"HAZARDS_FOUND", valueOf(hazards)}, {"OUTPUT", "memory:"}};
     const Outcome legs = run("brushline:annotatelegs", given);
     QVERIFY2(legs.ok, qPrintable(legs.said()));
     QCOMPARE(legs.rows().size(), size_t(4)); // out 1, 2, back 1, 2
@@ -126,16 +138,36 @@ private slots:
 
   void nothingFoundSaysSo() {
     const Layer input = routes();
-    const Outcome outcome = run(id, {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
+    const Outcome outcome =
+        run(id, {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QVERIFY(outcome.rows().empty());
     QVERIFY(outcome.infos.join(' ').contains("does not mean"));
   }
 
+  // Many legs among many lines: soon after it is cancelled it ends, and no file is left.
+  void cancelled() {
+    std::vector<Row> ways, fences;
+    for (int i = 0; i < 1000; ++i) {
+      const int x = 600000 + i % 60 * 40, y = 5400000 + i / 60 * 40;
+      ways.push_back({wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y).arg(x + 300).arg(y + 200)), {"way"}});
+      fences.push_back(
+          {wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y + 90).arg(x + 90).arg(y)), {"wire fence"}});
+    }
+    const Layer input = layer("ways", "LineString", crs, {field("route", FieldType::Text)}, ways);
+    const Layer wires = lines("wires", fences);
+    for (const double percent : {0.0, 30.0, 80.0}) {
+      const double seconds = secondsAfterCancel(
+          id, {{"INPUT", valueOf(input)}, {"DISTURBANCES", valueOf(wires)}, {"DATE", "2026-06-01"}}, percent);
+      QVERIFY2(seconds < 0.1, qPrintable(QStringLiteral("%1 s at %2 %").arg(seconds).arg(percent)));
+    }
+  }
+
   void badInput() {
     const Layer input = routes();
     const Layer nameless = lines("wires", {{wkt("LINESTRING(0 0,1 1)"), {"x"}}}, "what");
-    const Outcome outcome = run(id, {{"INPUT", valueOf(input)}, {"DISTURBANCES", valueOf(nameless)}, {"OUTPUT", "memory:"}});
+    const Outcome outcome =
+        run(id, {{"INPUT", valueOf(input)}, {"DISTURBANCES", valueOf(nameless)}, {"OUTPUT", "memory:"}});
     QVERIFY(!outcome.accepted);
     QVERIFY2(outcome.refusal.contains("KIND_FIELD"), qPrintable(outcome.refusal));
     const Outcome slope = run(id, {{"INPUT", valueOf(input)}, {"SLOPE_LIMIT", 0}, {"OUTPUT", "memory:"}});

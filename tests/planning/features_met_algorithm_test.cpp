@@ -2,7 +2,7 @@
 // Crossings are held against GEOS and geodesics; paces against annotatelegs.
 #include "quantities/place.h"
 #include "shared/geodesic.h"
-#include "support/host_fixture.h"
+#include "support/cancelled_run.h"
 #include "support/random.h"
 
 #include <qgscoordinatetransform.h>
@@ -26,7 +26,9 @@ Layer streams(const std::vector<Row> &rows, const QString &system = crs) {
   return layer(QStringLiteral("streams"), QStringLiteral("LineString"), system, {field("name", FieldType::Text)}, rows);
 }
 QVariantMap parameters(const Layer &input, const Layer &features) {
-  return {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"FEATURES", QVariantList{valueOf(features)}},
+  return {{"INPUT", valueOf(input)},
+          {"ROUTE_FIELD", "route"},
+          {"FEATURES", QVariantList{valueOf(features)}},
           {"OUTPUT", "memory:"}};
 }
 Place placeOf(const QgsGeometry &point, const QString &system) {
@@ -143,10 +145,9 @@ private slots:
 
   void annotatedLegsKeepTheirNumbers() {
     const Layer input = routes();
-    const Outcome legs = run("brushline:annotatelegs", {{"INPUT", valueOf(input)},
-                                                        {"ROUTE_FIELD", "route"},
-                                                        {"DATE", "2026-06-01"},
-                                                        {"OUTPUT", "memory:"}});
+    const Outcome legs =
+        run("brushline:annotatelegs",
+            {{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
     QVERIFY(legs.ok);
     std::vector<Row> rows;
     for (const OutputRow &row : legs.rows())
@@ -169,6 +170,23 @@ private slots:
     const Outcome outcome = run(id, parameters(input, features));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QVERIFY(outcome.rows().empty());
+  }
+
+  // Many legs among many lines: soon after it is cancelled it ends, and no file is left.
+  void cancelled() {
+    std::vector<Row> ways, brooks;
+    for (int i = 0; i < 1000; ++i) {
+      const int x = 600000 + i % 60 * 40, y = 5400000 + i / 60 * 40;
+      ways.push_back({wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y).arg(x + 300).arg(y + 200)), {"way"}});
+      brooks.push_back(
+          {wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y + 90).arg(x + 90).arg(y)), {"Brook"}});
+    }
+    const Layer input = layer("ways", "LineString", crs, {field("route", FieldType::Text)}, ways);
+    const Layer features = streams(brooks);
+    for (const double percent : {0.0, 30.0, 80.0}) {
+      const double seconds = secondsAfterCancel(id, parameters(input, features), percent);
+      QVERIFY2(seconds < 0.1, qPrintable(QStringLiteral("%1 s at %2 %").arg(seconds).arg(percent)));
+    }
   }
 
   void badInput() {

@@ -63,9 +63,10 @@ def said():
 
 
 def window(*names):
-    """The visible window of one of these classes, or None; a subclass written in Python has a name of its own."""
+    """The visible window of one of these classes, or None; a subclass written in Python has a name of its own, and one
+    that Python did not make may come as a mere dialog."""
     for widget in QApplication.topLevelWidgets():
-        if widget.isVisible() and widget.__class__.__name__ in names:
+        if widget.isVisible() and {widget.__class__.__name__, widget.metaObject().className()} & set(names):
             return widget
     return None
 

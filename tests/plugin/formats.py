@@ -90,7 +90,11 @@ class Commas(Format):
 
     def source(self, folder, name, table=False):
         path = super().source(folder, name, table)
-        return path if table else "delimitedtext://file://%s?type=csv&delimiter=,&wktField=WKT&crs=EPSG:32621" % path
+        if table:
+            return path
+        with open(path, encoding="utf-8") as file:
+            text = file.readline().split(",")[0]  # WKT, or as the geometry was called before: GDAL's versions differ
+        return "delimitedtext://file://%s?type=csv&delimiter=,&wktField=%s&crs=EPSG:32621" % (path, text)
 
     def copy(self, base, layer, table, path, **options):
         if TABLES.get(layer):

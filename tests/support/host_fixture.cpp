@@ -91,7 +91,7 @@ Layer layer(const QString &name, const QString &type, const QString &crs, const 
   layer->setCrs(QgsCoordinateReferenceSystem(crs));
   if (!crs.isEmpty() && !layer->crs().isValid())
     fail(QStringLiteral("the host does not know ") + crs);
-  if (!layer->dataProvider()->addAttributes(fields))
+  if (!fields.isEmpty() && !layer->dataProvider()->addAttributes(fields)) // newer hosts refuse to add none
     fail(QStringLiteral("the fields of %1 were refused").arg(name));
   layer->updateFields();
   QgsFeatureList features;
