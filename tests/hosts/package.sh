@@ -29,6 +29,6 @@ install "$newer"
 works
 apt-get purge -q -y brushline >"$temporary/log" 2>&1 || fail "purge: $(cat "$temporary/log")"
 rm -rf /root/.local
-left=$(find / -xdev \( -path /proc -o -path "$sample" -o -path "$(dirname "$package")" \) -prune -o -iname '*brushline*' -print)
+left=$(find / -xdev \( -path /proc -o -path "$(dirname "$sample")" -o -path "$(dirname "$package")" \) -prune -o -iname '*brushline*' -print)
 [ -z "$left" ] || fail "left behind: $left"
 echo "installed, upgraded, removed"

@@ -44,7 +44,8 @@ work_out() { # work_out ID [OPTIONS] -- ARGUMENTS: with $threads threads; what i
   rm -f "$told"
   LD_PRELOAD=$temporary/processors.so PYQGIS_STARTUP=$temporary/startup.py BRUSHLINE_THREADS=$threads \
     BRUSHLINE_THREADS_TOLD=$told timeout 300 "$host" run "brushline:$1" "${@:2}" >"$log" 2>&1 || fail "$1: $(cat "$log")"
-  [ "$(cat "$told")" = "$threads" ] || fail "the host took $(cat "$told") threads instead of $threads."
+  # From 3.24 on the host takes two at least.
+  [[ $threads:$(cat "$told") =~ ^($threads:$threads|1:2)$ ]] || fail "the host took $(cat "$told") threads instead of $threads."
 }
 pass() { # pass NAME THREADS DATA LEGS: every algorithm, into $temporary/NAME/numbers and .../handouts
   local log=$temporary/log.$1 threads=$2

@@ -164,6 +164,14 @@ def by_batch(dock):
     yield
 
 
+def same_sources(some, others):
+    """Newer hosts do not see that two coordinate systems in them are the same."""
+    return some == others or (len(some) == len(others) and all(
+        a.source() == b.source() and a.staticValue() == b.staticValue() and
+        (a.expression(), a.parameterName(), a.outputChildId()) == (b.expression(), b.parameterName(), b.outputChildId())
+        for a, b in zip(some, others)))
+
+
 def by_designer():
     """The model file of the oldest host in the designer: every step's dialog, saving, and running."""
     from processing.modeler.ModelerDialog import ModelerDialog
@@ -187,8 +195,10 @@ def by_designer():
         dialog = ModelerParametersDialog(step.algorithm(), model, name, step.configuration())
         again = dialog.createAlgorithm()
         for key, sources in step.parameterSources().items():
-            if again is None or again.parameterSources().get(key) != sources:
-                raise AssertionError("the dialog of the step %s does not give back its %s" % (name, key))
+            given = again.parameterSources().get(key, []) if again else []
+            if not same_sources(given, sources):
+                raise AssertionError("the dialog of the step %s does not give back its %s, but %s" % (
+                    name, key, [each.staticValue() for each in given]))
         dialog.close()
     expect(len(steps), len(ways_input.steps(MODEL)), "steps whose dialogs give back what the model holds")
     saved = os.path.join(FOLDER, "saved.model3")
