@@ -4,11 +4,12 @@
 # work out with what this machine's host does: every number in every field, to 1e-9. Makes the host's package too, and
 # installs, upgrades and removes it in another Debian that has nothing of ours.
 #
-#   hosts.sh [--quick] [--cache FOLDER] [--table FILE] [HOST ...]
+#   hosts.sh [--quick | --again] [--cache FOLDER] [--table FILE] [HOST ...]
 #
 #   HOST     debian12 (QGIS 3.22), debian13 (QGIS 3.40), debian13-backports (QGIS 3.44); the last two when none is
 #            given
 #   --quick  the plugin alone is built, and the tests are left out
+#   --again  of the tests, those alone that failed the last time
 #   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
 #   --table  writes what came of it as a Markdown table; its rows of hosts that are not named now stay
 #
@@ -19,12 +20,13 @@ root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/brushline-hosts
 mirror=${BRUSHLINE_DEBIAN_MIRROR:-http://deb.debian.org/debian}
 table=''
-quick=no
+quick=no again=no
 hosts=()
 while [ $# -gt 0 ]; do
   case $1 in
     --cache) cache=${2:?--cache needs a folder}; shift ;;
     --quick) quick=yes ;;
+    --again) again=yes ;;
     --table) table=${2:?--table needs a file}; shift ;;
     -*) echo "There is no option $1." >&2; exit 2 ;;
     *) hosts+=("$1") ;;
@@ -124,6 +126,14 @@ for host in "${hosts[@]}"; do
     tests="left out"
     inside "$debian" plugin/packaging/set-up.sh --build build/tests -DBRUSHLINE_WERROR=ON ||
       { failed+=("the plugin does not build on $host"); tests="NOT BUILT"; }
+  elif [ $again = yes ]; then
+    failures=$debian/brushline/build/tests/Testing/Temporary/LastTestsFailed.log
+    [ -e "$failures" ] || fail "no test is known to have failed on $host; leave --again out."
+    tests="passed, $(wc -l <"$failures") of them when run again"
+    say "$host: the tests that failed"
+    inside "$debian" plugin/packaging/set-up.sh --tests --build build/tests -DBRUSHLINE_WERROR=ON &&
+      inside "$debian" ctest --test-dir build/tests --rerun-failed --output-on-failure ||
+      { tests=FAILED; failed+=("the tests on $host"); }
   else
     say "$host: the tests"
     inside "$debian" tests/run.sh --no-sanitizers || { tests=FAILED; failed+=("the tests on $host"); }

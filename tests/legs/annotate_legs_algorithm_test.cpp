@@ -76,6 +76,8 @@ private slots:
 };
 
 namespace {
+// Well-known text as older hosts spell it; newer ones write "LineString Z".
+QString textOf(QString wkt) { return wkt.replace(QRegularExpression("LineString (?=[ZM])"), "LineString"); }
 
 const QgsProcessingAlgorithm *algorithm() {
   return QgsApplication::processingRegistry()->algorithmById("brushline:annotatelegs");
@@ -674,9 +676,9 @@ void AnnotateLegsAlgorithmTest::dimensions() {
       if (direction == 1) {
         const std::unique_ptr<QgsLineString> turned(
             qgsgeometry_cast<const QgsLineString *>(leg.constGet())->reversed());
-        written.prepend(turned->asWkt(3));
+        written.prepend(textOf(turned->asWkt(3)));
       } else {
-        written << leg.asWkt(3);
+        written << textOf(leg.asWkt(3));
       }
     }
     QCOMPARE(written, legs);
@@ -965,7 +967,8 @@ void AnnotateLegsAlgorithmTest::pointsKeepTheirDimensions() {
   const Outcome outcome = annotate({{"INPUT", valueOf(points)}, {"ORDER_FIELD", "nr"}});
   VERIFY_RAN(outcome);
   QCOMPARE(outcome.rows().size(), size_t(1));
-  QCOMPARE(outcome.rows()[0].geometry.asWkt(1), QString("LineStringZM (400000 5300100 5 6, 400000 5300000 7 8)"));
+  QCOMPARE(textOf(outcome.rows()[0].geometry.asWkt(1)),
+           QString("LineStringZM (400000 5300100 5 6, 400000 5300000 7 8)"));
   // Points that come as collections of one.
   const Layer multi = layer("points", "MultiPoint", "EPSG:32621", {field("nr", FieldType::Integer)},
                             {{wkt("MULTIPOINT((400000 5300000))"), {2}}, {wkt("MULTIPOINT((400000 5300100))"), {1}}});

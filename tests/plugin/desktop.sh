@@ -33,6 +33,12 @@ checkVersion=false
 showTips=false
 INI
   echo "-- desktop, $name"
+  # Where gdb is there, it tells what a desktop that hangs is at.
+  (
+    sleep $((seconds - 20)) &&
+      gdb -p "$(pgrep -f "^$desktop_host .*$profiles")" -batch -ex "thread apply all bt 25" >"$log.threads" 2>&1
+  ) &
+  local watch=$!
   # A screen of our own: the caller's settings must not reach the desktop.
   env -u DISPLAY -u WAYLAND_DISPLAY -u QGIS_CUSTOM_CONFIG_PATH -u QGIS_PLUGINPATH "${path[@]}" \
     QT_QPA_PLATFORM=xcb LIBGL_ALWAYS_SOFTWARE=1 \
@@ -40,10 +46,13 @@ INI
     BRUSHLINE_SHOTS="$screenshots" \
     timeout --kill-after=10 "$seconds" xvfb-run --auto-servernum --server-args="-screen 0 1440x960x24" \
     "$desktop_host" --nologo --noversioncheck --profiles-path "$profiles" --code "$check" >"$log" 2>&1 || code=$?
+  pkill -P "$watch" 2>/dev/null || true
+  wait "$watch" 2>/dev/null || true
   if [ -f "$result" ]; then cat "$result"; fi
   if [ "$(tail -n 1 "$result" 2>/dev/null)" != passed ] || [ "$code" -ne 0 ]; then
     echo "-- what the desktop printed last:"
     tail -n 40 "$log"
+    [ "$code" -eq 124 ] && cat "$log.threads"
     [ "$code" -eq 124 ] && fail "$name: no verdict within $seconds s."
     fail "$name: the desktop ended with $code."
   fi
