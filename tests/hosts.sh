@@ -80,14 +80,16 @@ mount_in() { # mount_in DEBIAN: what programs in it expect
   mountpoint -q "$1/dev" || { mount --bind /dev "$1/dev"; mounted=("$1/dev" "${mounted[@]}"); }
 }
 
-package() { # package HOST DEBIAN: makes the package in DEBIAN and tries it in a fresh one
-  local fresh=$cache/$1-fresh packages=/brushline/build/packages
+package() ( # package HOST DEBIAN: makes the package in DEBIAN and tries it in a fresh one
+  fresh=$cache/$1-fresh packages=/brushline/build/packages
+  mounted=() # of its own
+  trap unmount EXIT
   rm -rf "$2$packages"
-  inside "$2" apt-get install -q -y --no-install-recommends lintian >/dev/null || return
-  inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages" >/dev/null || return
-  inside "$2" bash -c "lintian --allow-root --fail-on error $packages/*.deb" || return
+  inside "$2" apt-get install -q -y --no-install-recommends lintian >/dev/null || exit
+  inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages" >/dev/null || exit
+  inside "$2" bash -c "lintian --allow-root --fail-on error $packages/*.deb" || exit
   inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages/newer" \
-    -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || return
+    -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || exit
   make_debian "$1" "$fresh.clean"
   rm -rf "$fresh"
   cp -a "$fresh.clean" "$fresh"
@@ -100,7 +102,7 @@ package() { # package HOST DEBIAN: makes the package in DEBIAN and tries it in a
   mounted=("$fresh/var/cache/apt/archives" "${mounted[@]}")
   inside "$fresh" /brushline/package.sh "/$(cd "$fresh" && echo packages/*.deb)" \
     "/$(cd "$fresh" && echo packages/newer/*.deb)" /brushline/sample-project
-}
+)
 
 say "This machine's own host"
 here=$cache/numbers-here
