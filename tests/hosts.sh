@@ -163,6 +163,9 @@ if [ -n "$table" ] && [ -f "$table" ]; then
   mapfile -t others < <(awk -F '[ |]+' -v now=" ${hosts[*]} " '/^\| debian/ && !index(now, " " $2 " ")' "$table")
 fi
 {
+  echo "<!-- SPDX-License-Identifier: GPL-2.0-or-later -->"
+  echo "<!-- Made by tests/hosts.sh. -->"
+  echo
   echo "| host | QGIS | all tests | the sample | against QGIS $(dpkg-query -W -f '${Version}' libqgis-dev) | package | on |"
   echo "|---|---|---|---|---|---|---|"
   printf '%s\n' "${others[@]}" "${rows[@]}" | sed '/^$/d' | sort

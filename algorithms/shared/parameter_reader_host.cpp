@@ -6,6 +6,8 @@
 #include <qgsexception.h>
 #include <qgsrasterlayer.h>
 
+#include <stdexcept>
+
 namespace brushline {
 
 QgsProcessingParameterDefinition *advanced(QgsProcessingParameterDefinition *definition) {
@@ -120,8 +122,14 @@ QgsCoordinateReferenceSystem ParameterReader::crs(const QString &key) const {
 }
 
 std::unique_ptr<QgsProcessingFeatureSource> ParameterReader::source(const QString &key) const {
-  std::unique_ptr<QgsProcessingFeatureSource> source(
-      QgsProcessingParameters::parameterAsSource(definition(key), mParameters, mContext));
+  std::unique_ptr<QgsProcessingFeatureSource> source;
+  try {
+    source.reset(QgsProcessingParameters::parameterAsSource(definition(key), mParameters, mContext));
+  } catch (const std::length_error &) { // QGIS 3.44 of an extent without end
+    throw QgsProcessingException(tr("%1 (%2): “%3” has a coordinate that is not a number, with which this host cannot "
+                                    "open a layer. Find the feature and mend it.")
+                                     .arg(key, definition(key)->description(), shown(key)));
+  }
   if (!source && given(key))
     throw QgsProcessingException(
         tr("%1 (%2): “%3” cannot be read. Give a layer of the project or the path of a file that the host reads.")

@@ -3727,6 +3727,10 @@
         <source>%1 (%2) is “%3”: give a whole number from 0 to %4.</source>
         <translation>%1 (%2) ist „%3“: Geben Sie eine ganze Zahl von 0 bis %4 an.</translation>
     </message>
+    <message>
+        <source>%1 (%2): “%3” has a coordinate that is not a number, with which this host cannot open a layer. Find the feature and mend it.</source>
+        <translation>%1 (%2): „%3“ hat eine Koordinate, die keine Zahl ist; damit kann dieses QGIS keinen Layer öffnen. Suchen Sie das Objekt und bringen Sie es in Ordnung.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::PlaceReader</name>

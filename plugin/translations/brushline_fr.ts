@@ -3727,6 +3727,10 @@
         <source>%1 (%2) is “%3”: give a whole number from 0 to %4.</source>
         <translation>%1 (%2) vaut «&#xa0;%3&#xa0;»&#xa0;: indiquez un nombre entier de 0 à %4.</translation>
     </message>
+    <message>
+        <source>%1 (%2): “%3” has a coordinate that is not a number, with which this host cannot open a layer. Find the feature and mend it.</source>
+        <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» a une coordonnée qui n’est pas un nombre, avec laquelle ce QGIS ne peut pas ouvrir de couche. Trouvez l’entité et corrigez-la.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::PlaceReader</name>

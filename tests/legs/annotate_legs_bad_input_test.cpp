@@ -532,6 +532,11 @@ void AnnotateLegsBadInputTest::passedOver() {
       QVERIFY2(said.contains(word), qPrintable(word + " is missing in: " + said));
     return;
   }
+  if (!outcome.ok && Qgis::versionInt() >= 34400 && QTest::currentDataTag() == QByteArray("infinite")) {
+    // That host does not open such a layer.
+    QVERIFY2(said.contains("INPUT") && said.contains("not a number"), qPrintable(said));
+    return;
+  }
   VERIFY_RAN(outcome);
   QCOMPARE(outcome.rows().size(), bad.rows);
   for (const OutputRow &leg : outcome.rows()) {
