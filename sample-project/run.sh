@@ -2,7 +2,8 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
 # Builds Brushline, works out the legs of the sample's routes with it and makes all that is handed out, by the model
 # event.model3. Needs no screen. The legs come to sample-project/result/legs.gpkg and, as tables, to the terminal; cards,
-# tables and GPX come to sample-project/result. Then plots the garden course from its written bearings and paces.
+# tables, GPX and a picture of a route's legs come to sample-project/result. Then plots the garden course from its
+# written bearings and paces.
 #
 #   run.sh [BUILD]   BUILD is the folder to build in; build/ of this repository when none is given
 set -euo pipefail
@@ -40,7 +41,7 @@ echo "== Enabling the plugin in a profile of the sample's own"
 "$qgis_process" plugins enable brushline
 
 echo "== Working out the legs for $day"
-rm -rf "$result" "$result"-* "$marks" "$marks"-* "$here/result/tables" "$here/result/cards" "$here/result/routes.gpx"
+rm -rf "$result" "$result"-* "$marks" "$marks"-* "$here/result/tables" "$here/result/cards" "$here/result/routes.gpx" "$here/result/legs.png"
 sample() { printf '%s|layername=%s' "$here/sample.gpkg" "$1"; }
 "$qgis_process" run "$here/event.model3" --PROJECT_PATH="$here/sample.qgz" -- \
   ROUTES="$(sample routes)" ROUTE_FIELD=route \
@@ -61,10 +62,10 @@ rm -rf "$garden" "$garden"-* "$here/result/garden_closure.csv"
   WALKER_FIELD=counted WALKERS="$here/garden_walkers.csv" STARTS="$here/garden_start.geojson" \
   CLOSE=1 DATE="$day" OUTPUT="$garden" CLOSURE="$here/result/garden_closure.csv"
 
-# The python3 found first may be one without GDAL.
+# The python3 found first may be one without the host's modules.
 python=python3
 for each in /usr/bin/python3 python3; do
-  if "$each" -c 'from osgeo import ogr' 2>/dev/null; then
+  if "$each" -c 'import qgis.core; from osgeo import ogr' 2>/dev/null; then
     python=$each
     break
   fi
@@ -73,13 +74,15 @@ echo
 echo "== The legs are in $result, the marks in $marks"
 echo
 "$python" "$here/print_legs.py" "$result"
+"$python" "$here/render.py" --prefix "$build/prefix" --out "$here/result" legs.png >/dev/null
 echo
 echo "== To hand out:"
 echo "   tables, for paper and phone:  $here/result/tables/index.html"
 echo "   cards, one PDF each:          $here/result/cards/cards.html"
 echo "   for GPS receivers:            $here/result/routes.gpx"
+echo "   a picture of one route:       $here/result/legs.png"
 echo
 echo "== The garden course is in $garden; how it closes, in $here/result/garden_closure.csv"
-for made in "$garden" "$here/result/garden_closure.csv" "$here/result/tables/index.html" "$here/result/cards/cards.html" "$here/result/routes.gpx"; do
+for made in "$garden" "$here/result/garden_closure.csv" "$here/result/tables/index.html" "$here/result/cards/cards.html" "$here/result/routes.gpx" "$here/result/legs.png"; do
   [ -s "$made" ] || { echo "$made was not made." >&2; exit 1; }
 done
