@@ -112,7 +112,7 @@ QVariantMap FieldAtPointsAlgorithm::run(const ParameterReader &reader, QgsProces
     } else if (!FieldAtPoints::reaches(height)) {
       ++counts.bad_height;
     } else {
-      grid.see(*point.place, tr("row %1 of layer “%2”").arg(counts.rows + 1).arg(mPoints->name()));
+      grid.see(*point.place, [&] { return tr("row %1 of layer “%2”").arg(counts.rows + 1).arg(mPoints->name()); });
       const PointField field = model.at(*point.place, height);
       values = valuesOf(field);
       counts.no_height += !point.height;

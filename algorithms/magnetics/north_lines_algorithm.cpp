@@ -79,7 +79,7 @@ QVariantMap NorthLinesAlgorithm::run(const ParameterReader &reader, QgsProcessin
   VectorOutput output(reader, outputKey, ownFields(), host::lineString, mSetting.grid);
   const QgsPointXY middle = mSetting.extent.center();
   if (const auto place = ToPlaces(mSetting.grid, reader.context().transformContext())(middle.x(), middle.y()))
-    grid_parameters::GridWatch(mSetting.grid, feedback).see(*place, tr("the middle of EXTENT"));
+    grid_parameters::GridWatch(mSetting.grid, feedback).see(*place, [] { return tr("the middle of EXTENT"); });
   const FeedbackProgress progress(feedback);
   const auto write = [&](const NorthLine &line) {
     QgsFeature feature;

@@ -67,7 +67,7 @@ bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
     return false;
   }
   start.start.place = *place;
-  mGridWatch.see(*place, start.where);
+  mGridWatch.see(*place, [&] { return start.where; });
   const Grid &grid = gridOf(start.start.place);
   start.start.grid = grid.definition;
   start.start.project = grid.project;

@@ -85,7 +85,7 @@ QVariantMap PlotLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingF
     if (!route.fault.isEmpty()) {
       skip(route.fault, feedback);
     } else if (const PlottedRoute plotted = plotter.plot(route, records.paced, progress); plotted.refusal.isEmpty()) {
-      watch.see(plotted.read.places.front(), tr("Route “%1”").arg(route.name));
+      watch.see(plotted.read.places.front(), [&] { return tr("Route “%1”").arg(route.name); });
       writer.write(route, plotted);
     } else {
       skip(tr("Route “%1”: %2").arg(route.name, plotted.refusal), feedback);

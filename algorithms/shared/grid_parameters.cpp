@@ -62,14 +62,14 @@ bool AreaOfUse::holds(const Place &place) const {
          mArea.contains(QgsPointXY(place.longitude.signedTurn().degrees(), place.latitude.degrees()));
 }
 
-void GridWatch::see(const Place &place, const QString &what) {
+void GridWatch::see(const Place &place, const std::function<QString()> &what) {
   if (mTold || mArea.holds(place))
     return;
   mTold = true;
   mFeedback->pushWarning(
       Text::tr("%1: %2 lies at latitude %3, longitude %4, outside the area that %5 is made for. Is it the "
                "grid of your map?")
-          .arg(key(), what, QString::number(place.latitude.degrees(), 'f', 4),
+          .arg(key(), what(), QString::number(place.latitude.degrees(), 'f', 4),
                QString::number(place.longitude.signedTurn().degrees(), 'f', 4), mName));
 }
 

@@ -7,6 +7,7 @@
 #include <qgscoordinatereferencesystem.h>
 #include <qgsrectangle.h>
 
+#include <functional>
 #include <string>
 
 //! GRID_CRS: the projected system that a map's grid lines belong to.
@@ -44,8 +45,8 @@ public:
   //! \param grid as read(); an invalid one is never told.
   GridWatch(const QgsCoordinateReferenceSystem &grid, QgsProcessingFeedback *feedback)
       : mName(grid.authid()), mArea(grid), mFeedback(feedback) {}
-  //! \param what lies there, in words.
-  void see(const Place &place, const QString &what);
+  //! \param what says in words what lies there; asked only when it is told.
+  void see(const Place &place, const std::function<QString()> &what);
 
 private:
   QString mName;

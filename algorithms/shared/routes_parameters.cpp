@@ -313,7 +313,7 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
                                     QString::number(longitudes[0], 'f', 4), mSource->sourceCrs().authid()));
   }
   if (!mToldOutside)
-    mGridWatch->see(first, route.where);
+    mGridWatch->see(first, [&] { return route.where; });
 
   route.route.grid = grid->definition;
   route.route.parts.clear();

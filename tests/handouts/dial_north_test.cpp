@@ -7,7 +7,6 @@
 #include <QtTest>
 
 #include <cmath>
-
 #include <vector>
 
 using namespace brushline;

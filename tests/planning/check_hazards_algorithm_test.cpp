@@ -147,15 +147,9 @@ private slots:
 
   // Many legs among many lines: soon after it is cancelled it ends, and no file is left.
   void cancelled() {
-    std::vector<Row> ways, fences;
-    for (int i = 0; i < 1000; ++i) {
-      const int x = 600000 + i % 60 * 40, y = 5400000 + i / 60 * 40;
-      ways.push_back({wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y).arg(x + 300).arg(y + 200)), {"way"}});
-      fences.push_back(
-          {wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y + 90).arg(x + 90).arg(y)), {"wire fence"}});
-    }
-    const Layer input = layer("ways", "LineString", crs, {field("route", FieldType::Text)}, ways);
-    const Layer wires = lines("wires", fences);
+    const Layer input =
+        layer("ways", "LineString", crs, {field("route", FieldType::Text)}, latticeOfLines("way", {0, 0}, {300, 200}));
+    const Layer wires = lines("wires", latticeOfLines("wire fence", {0, 90}, {90, 0}));
     for (const double percent : {0.0, 30.0, 80.0}) {
       const double seconds = secondsAfterCancel(
           id, {{"INPUT", valueOf(input)}, {"DISTURBANCES", valueOf(wires)}, {"DATE", "2026-06-01"}}, percent);

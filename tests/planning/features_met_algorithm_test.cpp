@@ -174,15 +174,9 @@ private slots:
 
   // Many legs among many lines: soon after it is cancelled it ends, and no file is left.
   void cancelled() {
-    std::vector<Row> ways, brooks;
-    for (int i = 0; i < 1000; ++i) {
-      const int x = 600000 + i % 60 * 40, y = 5400000 + i / 60 * 40;
-      ways.push_back({wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y).arg(x + 300).arg(y + 200)), {"way"}});
-      brooks.push_back(
-          {wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(x).arg(y + 90).arg(x + 90).arg(y)), {"Brook"}});
-    }
-    const Layer input = layer("ways", "LineString", crs, {field("route", FieldType::Text)}, ways);
-    const Layer features = streams(brooks);
+    const Layer input =
+        layer("ways", "LineString", crs, {field("route", FieldType::Text)}, latticeOfLines("way", {0, 0}, {300, 200}));
+    const Layer features = streams(latticeOfLines("Brook", {0, 90}, {90, 0}));
     for (const double percent : {0.0, 30.0, 80.0}) {
       const double seconds = secondsAfterCancel(id, parameters(input, features), percent);
       QVERIFY2(seconds < 0.1, qPrintable(QStringLiteral("%1 s at %2 %").arg(seconds).arg(percent)));

@@ -5,12 +5,24 @@
 
 #include <QDir>
 #include <QElapsedTimer>
+#include <QPoint>
 #include <QTemporaryDir>
 
 #include <algorithm>
 #include <stdexcept>
 
 namespace brushline::test {
+
+//! A thousand lines alike, 40 m apart in both directions from 600000, 5400000, with a text each.
+inline std::vector<Row> latticeOfLines(const QString &text, QPoint from, QPoint to) {
+  std::vector<Row> rows;
+  for (int i = 0; i < 1000; ++i) {
+    const QPoint at(600000 + i % 60 * 40, 5400000 + i / 60 * 40), a = at + from, b = at + to;
+    rows.push_back(
+        {wkt(QStringLiteral("LINESTRING(%1 %2,%3 %4)").arg(a.x()).arg(a.y()).arg(b.x()).arg(b.y())), {text}});
+  }
+  return rows;
+}
 
 /**
  * How many seconds an algorithm goes on once it is cancelled, which happens when its progress passes a share.
