@@ -4,6 +4,7 @@
 #include "shared/place_reader_host.h"
 
 #include <qgscoordinatetransform.h>
+#include <qgserror.h>
 #include <qgsexception.h>
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
@@ -42,6 +43,10 @@ void transformOrNan(const QgsCoordinateTransform &transform, std::vector<double>
   }
 }
 } // namespace
+
+QString reasonOf(const QgsError &error) {
+  return error.isEmpty() ? Text::tr("the host gives no reason") : error.summary();
+}
 
 Project projectBetween(const QgsCoordinateReferenceSystem &from, const QgsCoordinateReferenceSystem &to,
                        const QgsCoordinateTransformContext &transforms) {
@@ -121,7 +126,7 @@ TiledGrid RasterInput::grid() const {
           Text::tr("%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it "
                    "came.")
               .arg(key, provider->dataSourceUri(), plain(rectangle.center().x()), plain(rectangle.center().y()),
-                   block ? block->error().summary() : QString()));
+                   block ? reasonOf(block->error()) : QString()));
     std::vector<float> cells(size_t(window.columns * window.rows));
     for (size_t i = 0; i < cells.size(); ++i) {
       bool noData = false;

@@ -11,9 +11,13 @@
 
 #include <memory>
 
+class QgsError;
 class QgsRasterDataProvider;
 
 namespace brushline {
+
+//! The host's reason in its words, or that it gives none. (QgsError::summary() crashes when it is empty.)
+QString reasonOf(const QgsError &error);
 
 //! From one coordinate system into another.
 Project projectBetween(const QgsCoordinateReferenceSystem &from, const QgsCoordinateReferenceSystem &to,

@@ -2,6 +2,7 @@
 #include "shared/raster_output_host.h"
 
 #include "shared/gdal_errors_host.h"
+#include "shared/raster_host.h"
 #include "shared/unfinished_files_host.h"
 
 #include <QFile>
@@ -82,7 +83,7 @@ void RasterOutput::writeRows(int firstRow, const std::vector<double> &values) {
   while (written && !errors.any() && GDALGetCacheUsed64() > mostCached && GDALFlushCacheBlock()) {
   }
   if (!written || errors.any())
-    fail(errors.firstOr(mProvider->error().summary()));
+    fail(errors.firstOr(reasonOf(mProvider->error())));
 }
 
 QString RasterOutput::finish() {

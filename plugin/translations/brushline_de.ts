@@ -4398,6 +4398,10 @@
         <source>%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it came.</source>
         <translation>%1: Das Raster „%2“ ließ sich bei %3, %4 nicht lesen (%5). Ist seine Datei vollständig? Kopieren Sie sie neu von dort, woher sie kam.</translation>
     </message>
+    <message>
+        <source>the host gives no reason</source>
+        <translation>das Wirtsprogramm nennt keinen Grund</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RasterOutput</name>

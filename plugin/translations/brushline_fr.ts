@@ -4398,6 +4398,10 @@
         <source>%1: raster “%2” could not be read near %3, %4 (%5). Is its file whole? Copy it anew from where it came.</source>
         <translation>%1&#xa0;: le raster «&#xa0;%2&#xa0;» n’a pas pu être lu près de %3, %4 (%5). Son fichier est-il complet&#xa0;? Copiez-le de nouveau depuis son origine.</translation>
     </message>
+    <message>
+        <source>the host gives no reason</source>
+        <translation>le programme hôte n’en donne pas la raison</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RasterOutput</name>

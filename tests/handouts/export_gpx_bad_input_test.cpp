@@ -2,13 +2,12 @@
 // What exportgpx does with input that is odd or of no use. Messages are regression only: they have to name the
 // parameter key, the layer and the remedy.
 #include "handouts/gpx_run.h"
+#include "support/full_disk.h"
 
 #include <QFileInfo>
 
 #include <cmath>
-#include <csignal>
 #include <limits>
-#include <sys/resource.h>
 #include <sys/stat.h>
 
 using namespace brushline;
@@ -325,15 +324,10 @@ private slots:
       const QString path = folder.filePath("legs.gpx");
       if (older)
         QVERIFY(QFile::copy(whole.path, path));
-      const auto before = std::signal(SIGXFSZ, SIG_IGN);
-      rlimit usual{};
-      QCOMPARE(::getrlimit(RLIMIT_FSIZE, &usual), 0);
-      const rlimit small{rlim_t(limit), usual.rlim_max};
-      QCOMPARE(::setrlimit(RLIMIT_FSIZE, &small), 0);
-      const Outcome outcome =
-          run("brushline:exportgpx", {{"INPUT", valueOf(layer)}, {"OUTPUT", path}, {"TITLE", "new"}});
-      ::setrlimit(RLIMIT_FSIZE, &usual);
-      std::signal(SIGXFSZ, before);
+      const Outcome outcome = [&] {
+        const FullDisk full{rlim_t(limit)};
+        return run("brushline:exportgpx", {{"INPUT", valueOf(layer)}, {"OUTPUT", path}, {"TITLE", "new"}});
+      }();
       QVERIFY2(!outcome.ok, "half a file passed for a whole one");
       for (const char *word : {"OUTPUT", "legs.gpx", "could not be written whole", "Is the disk full?"})
         QVERIFY2(outcome.said().contains(word), qPrintable(outcome.said()));

@@ -2,15 +2,11 @@
 // Check values: regression only, but for the names that Windows keeps for itself: Microsoft, "Naming Files, Paths, and
 // Namespaces" (from memory).
 #include "handouts/handout_files_host.h"
+#include "support/full_disk.h"
 #include "support/host_fixture.h"
 
 #include <QTextCodec>
 #include <qgsexception.h>
-
-#ifdef Q_OS_UNIX
-#include <csignal>
-#include <sys/resource.h>
-#endif
 
 using namespace brushline;
 
@@ -70,20 +66,6 @@ QString refusalOf(const std::function<void()> &work) {
   }
   return QString();
 }
-
-// While it lives, files cannot grow beyond a size: as on a disk that is full.
-struct FullDisk {
-#ifdef Q_OS_UNIX
-  explicit FullDisk(rlim_t bytes) {
-    std::signal(SIGXFSZ, SIG_IGN);
-    getrlimit(RLIMIT_FSIZE, &before);
-    const rlimit limit{bytes, before.rlim_max};
-    setrlimit(RLIMIT_FSIZE, &limit);
-  }
-  ~FullDisk() { setrlimit(RLIMIT_FSIZE, &before); }
-  rlimit before{};
-#endif
-};
 
 } // namespace
 
@@ -371,7 +353,7 @@ private slots:
     QString staged, written;
     {
       Desk desk(folder.path());
-      const FullDisk full(1000);
+      const test::FullDisk full(1000);
       desk.files.stage(folder.filePath("small.txt"), QByteArray(900, 'x'));
       staged = refusalOf([&] { desk.files.stage(folder.filePath("old.txt"), QByteArray(100000, 'x')); });
       written = refusalOf([&] { desk.files.write(folder.filePath("old.txt"), QByteArray(100000, 'x')); });

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 // What is in the PDF files is tested by leg_cards_pdf_test.sh. Check values: regression only.
+#include "support/full_disk.h"
 #include "support/host_fixture.h"
 
 #include <QDir>
@@ -12,9 +13,6 @@
 #include <qgsrendercontext.h>
 #include <qgsrenderer.h>
 #include <qgssinglesymbolrenderer.h>
-
-#include <csignal>
-#include <sys/resource.h>
 
 using namespace brushline::test;
 
@@ -242,15 +240,10 @@ private slots:
   void aFullDiskLeavesNoHalfFile() {
     const Legs legs = oneRoute();
     const QTemporaryDir folder;
-    // As if the disk took no more than 4 kB in a file.
-    signal(SIGXFSZ, SIG_IGN);
-    rlimit whole, little;
-    QVERIFY(getrlimit(RLIMIT_FSIZE, &whole) == 0);
-    little = whole;
-    little.rlim_cur = 4096;
-    QVERIFY(setrlimit(RLIMIT_FSIZE, &little) == 0);
-    const Outcome outcome = run(id, {{"INPUT", legs.legs()}, {"FOLDER", folder.path()}});
-    setrlimit(RLIMIT_FSIZE, &whole);
+    const Outcome outcome = [&] {
+      const FullDisk full(4096);
+      return run(id, {{"INPUT", legs.legs()}, {"FOLDER", folder.path()}});
+    }();
     QVERIFY(!outcome.ok);
     QVERIFY2(outcome.said().contains("full"), qPrintable(outcome.said()));
     QCOMPARE(filesIn(folder.path()), QStringList());

@@ -5,6 +5,7 @@
 #include "handouts/leg_csv_host.h"
 #include "handouts/leg_rows.h"
 #include "support/comma_locale.h"
+#include "support/full_disk.h"
 #include "support/random.h"
 
 #include <QElapsedTimer>
@@ -13,11 +14,6 @@
 #include <atomic>
 #include <cstring>
 #include <thread>
-
-#ifdef Q_OS_UNIX
-#include <csignal>
-#include <sys/resource.h>
-#endif
 
 using namespace brushline;
 using namespace brushline::test;
@@ -161,20 +157,6 @@ Layer nastyLegs(const QStringList &names = nastyNames) {
                              {"warnings", name}}));
   return legLayer(rows);
 }
-
-#ifdef Q_OS_UNIX
-// While it lives, files cannot grow beyond a size: as on a disk that is full.
-struct FullDisk {
-  explicit FullDisk(rlim_t bytes) {
-    std::signal(SIGXFSZ, SIG_IGN);
-    getrlimit(RLIMIT_FSIZE, &before);
-    const rlimit limit{bytes, before.rlim_max};
-    setrlimit(RLIMIT_FSIZE, &limit);
-  }
-  ~FullDisk() { setrlimit(RLIMIT_FSIZE, &before); }
-  rlimit before{};
-};
-#endif
 
 } // namespace
 

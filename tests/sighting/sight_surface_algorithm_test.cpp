@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
+#include "support/full_disk.h"
 #include "support/host_fixture.h"
+#include "support/random.h"
 
 #include <QDir>
 #include <QFile>
@@ -31,8 +33,10 @@ double at(const QString &path, double x, double y) {
   return ok ? value : std::nan("");
 }
 
-const QString westPatch = QStringLiteral("POLYGON((600000 5400000,600100 5400000,600100 5400100,600000 5400100,600000 5400000))");
-const QString eastPatch = QStringLiteral("POLYGON((600100 5400000,600200 5400000,600200 5400100,600100 5400100,600100 5400000))");
+const QString westPatch =
+    QStringLiteral("POLYGON((600000 5400000,600100 5400000,600100 5400100,600000 5400100,600000 5400000))");
+const QString eastPatch =
+    QStringLiteral("POLYGON((600100 5400000,600200 5400000,600200 5400100,600100 5400100,600100 5400000))");
 } // namespace
 
 class SightSurfaceAlgorithmTest : public QObject {
@@ -55,8 +59,8 @@ private slots:
 
   void clearSightAndSeason() {
     const Layer land = cover({{QStringLiteral("mixed forest"), westPatch}});
-    const Outcome outcome =
-        run(id, {{"COVER", valueOf(land)}, {"CELL", 10}, {"SEASON", 1}, {"CLEAR_SIGHT", 0.25}, {"OUTPUT", file("b.tif")}});
+    const Outcome outcome = run(
+        id, {{"COVER", valueOf(land)}, {"CELL", 10}, {"SEASON", 1}, {"CLEAR_SIGHT", 0.25}, {"OUTPUT", file("b.tif")}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     // A quarter is clear at twice the half distance, by the exponential law.
     QVERIFY(std::abs(at(file("b.tif"), 600055, 5400055) - 2 * 42) < 1e-3);
@@ -64,7 +68,8 @@ private slots:
 
   // 500 stems per hectare of 0.25 m: 55.452 m (Poisson stand, computed).
   void stands() {
-    const QList<QgsField> fields = {field("n", FieldType::Real), field("d", FieldType::Real), field("u", FieldType::Real)};
+    const QList<QgsField> fields = {field("n", FieldType::Real), field("d", FieldType::Real),
+                                    field("u", FieldType::Real)};
     const Layer land = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs, fields,
                              {{wkt(westPatch), {500, 0.25, QVariant()}}, {wkt(eastPatch), {500, 0.25, 0.05}}});
     const Outcome outcome = run(id, {{"COVER", valueOf(land)},
@@ -85,8 +90,9 @@ private slots:
     shape.columns = 30;
     shape.rows = 10;
     writeRaster(file("codes.tif"), shape, [](double, double, int) { return 10.0; }); // tree cover
-    writeRaster(file("sights.tif"), shape,
-                [](double x, double, int) { return x < 600050 ? 77.0 : x < 600060 ? 0.0 : std::nan(""); });
+    writeRaster(file("sights.tif"), shape, [](double x, double, int) {
+      return x < 600050 ? 77.0 : x < 600060 ? 0.0 : std::nan("");
+    });
     const Layer land = cover({{QStringLiteral("brush"), westPatch}});
     const QVariantMap common = {{"COVER_RASTER", file("codes.tif")},
                                 {"SIGHT_RASTER", file("sights.tif")},
@@ -97,8 +103,9 @@ private slots:
     const Outcome own = run(id, parameters);
     QVERIFY2(own.ok, qPrintable(own.said()));
     QVERIFY(std::abs(at(file("d.tif"), 600045, 5400055) - 77) < 1e-3); // measured
-    QVERIFY(std::abs(at(file("d.tif"), 600055, 5400055) - 12) < 1e-3); // a sight of 0 is no data; brush: regression only
-    QVERIFY(std::isnan(at(file("d.tif"), 600205, 5400055)));           // 10 is none of our own names
+    QVERIFY(std::abs(at(file("d.tif"), 600055, 5400055) - 12) <
+            1e-3);                                           // a sight of 0 is no data; brush: regression only
+    QVERIFY(std::isnan(at(file("d.tif"), 600205, 5400055))); // 10 is none of our own names
     parameters = common;
     parameters.insert({{"COVER_LEGEND", 1}, {"OUTPUT", file("e.tif")}});
     const Outcome codes = run(id, parameters);
@@ -118,11 +125,12 @@ private slots:
 
   void refusals() {
     const Layer land = cover({{QStringLiteral("heath"), westPatch}});
-    const Layer degrees = cover({{QStringLiteral("heath"), QStringLiteral("POLYGON((0 0,1 0,1 1,0 0))")}},
-                                QStringLiteral("EPSG:4326"));
+    const Layer degrees =
+        cover({{QStringLiteral("heath"), QStringLiteral("POLYGON((0 0,1 0,1 1,0 0))")}}, QStringLiteral("EPSG:4326"));
     const Layer odd = cover({{QStringLiteral("moon dust"), westPatch}});
-    const Layer minus = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs,
-                              {field("n", FieldType::Real), field("d", FieldType::Real)}, {{wkt(westPatch), {-5, 0.2}}});
+    const Layer minus =
+        layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs,
+              {field("n", FieldType::Real), field("d", FieldType::Real)}, {{wkt(westPatch), {-5, 0.2}}});
     const QVariant out = file("none.tif");
     const std::vector<std::pair<QVariantMap, QStringList>> cases = {
         {{{"OUTPUT", out}}, {"COVER"}},
@@ -130,7 +138,8 @@ private slots:
         {{{"COVER", valueOf(land)}, {"CLEAR_SIGHT", 1}, {"OUTPUT", out}}, {"CLEAR_SIGHT", "0.99"}},
         {{{"COVER", valueOf(degrees)}, {"OUTPUT", out}}, {"CELL", "degrees"}},
         {{{"COVER", valueOf(odd)}, {"OUTPUT", out}}, {"COVER", "moon dust", "COVER_TABLE"}},
-        {{{"COVER", valueOf(minus)}, {"STEMS_FIELD", "n"}, {"DIAMETER_FIELD", "d"}, {"OUTPUT", out}}, {"feature 1", "-5"}},
+        {{{"COVER", valueOf(minus)}, {"STEMS_FIELD", "n"}, {"DIAMETER_FIELD", "d"}, {"OUTPUT", out}},
+         {"feature 1", "-5"}},
         {{{"COVER", valueOf(minus)}, {"STEMS_FIELD", "n"}, {"OUTPUT", out}}, {"DIAMETER_FIELD"}},
         {{{"COVER", valueOf(land)}, {"CELL", 0.01}, {"EXTENT", "0,900000,0,900000 [EPSG:32621]"}, {"OUTPUT", out}},
          {"CELL", "cells"}},
@@ -145,6 +154,35 @@ private slots:
     }
     QVERIFY(QDir(mFolder.path()).entryList({QStringLiteral(".*.tif")}, QDir::Files | QDir::Hidden).isEmpty());
   }
+
+#ifdef Q_OS_UNIX
+  // At the beginning, while rows are still being made, and at the end.
+  void aFullDiskLeavesNoHalfFile() {
+    RasterShape shape;
+    shape.crs = crs;
+    shape.transform = {600000, 1, 0, 5400100, 0, -1};
+    shape.columns = 3000;
+    shape.rows = 1000;
+    Random random(7);
+    writeRaster(file("rough.tif"), shape, [&random](double, double, int) { return random.between(1, 100); });
+    const QVariantMap parameters{{"SIGHT_RASTER", file("rough.tif")}, {"CELL", 1}, {"OUTPUT", file("h.tif")}};
+    const Outcome whole = run(id, parameters);
+    QVERIFY2(whole.ok, qPrintable(whole.said()));
+    const qint64 size = QFileInfo(file("h.tif")).size();
+    QVERIFY(QFile::remove(file("h.tif")));
+    for (const qint64 limit : {qint64(100000), size / 2, size - 1}) {
+      const Outcome outcome = [&] {
+        const FullDisk full{rlim_t(limit)};
+        return run(id, parameters);
+      }();
+      QVERIFY(!outcome.ok);
+      for (const char *word : {"OUTPUT", "h.tif", "could not be written whole", "Is the disk full?"})
+        QVERIFY2(outcome.said().contains(word), qPrintable(outcome.said()));
+      QVERIFY(!QFile::exists(file("h.tif")));
+      QVERIFY(QDir(mFolder.path()).entryList({QStringLiteral(".*")}, QDir::Files | QDir::Hidden).isEmpty());
+    }
+  }
+#endif
 
   void cancelLeavesNothing() {
     const Layer land = cover({{QStringLiteral("heath"), westPatch}});
