@@ -14,6 +14,7 @@ mkdir -m 700 "$temporary/runtime"
 export HOME=$temporary/home XDG_RUNTIME_DIR=$temporary/runtime QGIS_CUSTOM_CONFIG_PATH=$temporary/profile
 export LC_ALL=C.UTF-8 PYTHONWARNINGS=ignore
 # Debian 12 does not compile the host's Python beforehand, which is a third of each start; nothing is written beside it.
+unset PYTHONDONTWRITEBYTECODE
 export PYTHONPYCACHEPREFIX=$temporary/python
 export GDAL_PAM_ENABLED=NO # no side file beside the terrain
 unset QGIS_PLUGINPATH QGIS_PREFIX_PATH
