@@ -31,7 +31,8 @@ double coarsestGraduation(const std::vector<DialWithBearings> &dials, double ful
 
 std::vector<North> possibleNorths(const std::vector<DialWithBearings> &dials, double full_circle) {
   std::vector<North> possible;
-  if (dials.empty())
+  const auto onDial = [full_circle](const DialWithBearings &leg) { return leg.dial >= 0 && leg.dial <= full_circle; };
+  if (dials.empty() || !std::all_of(dials.begin(), dials.end(), onDial))
     return possible;
   const double half = coarsestGraduation(dials, full_circle) / full_circle * 360 / 2;
   constexpr double slack = 1e-6; // degrees; that of the arithmetic

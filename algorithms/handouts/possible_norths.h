@@ -10,7 +10,7 @@ namespace brushline {
 
 //! A number for the dial and the bearings of the same leg, as a table has them.
 struct DialWithBearings {
-  double dial = 0;                            //!< in the dial's unit, below its full circle
+  double dial = 0;                            //!< in the dial's unit
   std::optional<Angle> magnetic, true_, grid; //!< clockwise from each north; none: not known
 };
 
@@ -21,8 +21,8 @@ struct DialWithBearings {
  *
  * \param full_circle 360, 6400 or 400. \param dials of one compass.
  * \returns magnetic, true, grid in that order, those that are possible. Several where they lie too close together to
- * tell, or where there are few numbers; none where the numbers fit no north, nor without numbers. A north that one of
- * the legs does not know is not possible.
+ * tell, or where there are few numbers; none where the numbers fit no north, where one of them is on no dial (below 0,
+ * above the full circle, NaN), nor without numbers. A north that one of the legs does not know is not possible.
  * Accuracy: the right one is always among them for graduations up to a sixteenth of the circle, which is the coarsest
  * taken for possible; where only one is left, it is the right one. Method: own, no source.
  */

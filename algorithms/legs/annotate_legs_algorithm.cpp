@@ -10,9 +10,6 @@
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
 
-#include <QThread>
-#include <qgsapplication.h>
-
 #include <utility>
 
 namespace brushline {
@@ -28,11 +25,6 @@ struct Batch {
   size_t vertices = 0;
 };
 constexpr size_t batchVertices = 4096;
-
-size_t threads() {
-  const int most = QgsApplication::maxThreads(); // -1: as many as there are
-  return size_t(std::max(1, most > 0 ? most : QThread::idealThreadCount()));
-}
 
 } // namespace
 
@@ -63,9 +55,9 @@ void AnnotateLegsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
-  addParameters({advanced(helped(
-      new QgsProcessingParameterBoolean(namedFoundKey, tr("Named points are found with certainty"), true),
-      tr("Drift starts anew at every named point. Off: errors add up along the whole route.")))});
+  addParameters({advanced(
+      helped(new QgsProcessingParameterBoolean(namedFoundKey, tr("Named points are found with certainty"), true),
+             tr("Drift starts anew at every named point. Off: errors add up along the whole route.")))});
   addParameters(LegAdvice::definitions());
   addParameters(KeptStyles::definitions());
   addParameters(LegWriter::definitions());
@@ -100,10 +92,10 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mSettings.keep_marks = LegWriter::wantsMarks(reader);
   mAdvice = LegAdvice(reader);
   const auto terrain = terrain_parameters::read(reader);
-  const size_t count = threads();
+  const size_t count = workers();
   for (size_t i = 0; i < count; ++i)
-    mAnnotators.push_back(std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain),
-                                                         mCover.source()));
+    mAnnotators.push_back(
+        std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain), mCover.source()));
 }
 
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {

@@ -9,9 +9,6 @@
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
 
-#include <QThread>
-#include <qgsapplication.h>
-
 #include <utility>
 
 namespace brushline {
@@ -24,11 +21,6 @@ struct Batch {
   std::vector<AimPlan> plans;
 };
 constexpr size_t batchStarts = 64;
-
-size_t threads() {
-  const int most = QgsApplication::maxThreads(); // -1: as many as there are
-  return size_t(std::max(1, most > 0 ? most : QThread::idealThreadCount()));
-}
 
 } // namespace
 
@@ -83,7 +75,7 @@ void AimOffAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedba
   mSettings.spacing = mCover.spacing;
   mSettings.cover_table = mCover.table.get();
   const auto terrain = terrain_parameters::read(reader);
-  const size_t count = threads();
+  const size_t count = workers();
   for (size_t i = 0; i < count; ++i) {
     std::vector<std::unique_ptr<LegAnnotator>> annotators;
     for (size_t walker = 0; walker < mSettings.walkers.size(); ++walker)

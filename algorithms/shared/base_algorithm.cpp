@@ -8,9 +8,11 @@
 
 #include <QFile>
 #include <QIcon>
+#include <QThread>
 #include <qgsapplication.h>
 #include <qgsexception.h>
 
+#include <algorithm>
 #include <new>
 
 namespace brushline {
@@ -87,6 +89,11 @@ bool BaseAlgorithm::checkParameterValues(const QVariantMap &parameters, QgsProce
 void BaseAlgorithm::addParameters(const Definitions &definitions) {
   for (QgsProcessingParameterDefinition *definition : definitions)
     addParameter(definition);
+}
+
+size_t BaseAlgorithm::workers() {
+  const int most = QgsApplication::maxThreads(); // -1: as many as there are
+  return size_t(std::max(1, most > 0 ? most : QThread::idealThreadCount()));
 }
 
 bool BaseAlgorithm::prepareAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,

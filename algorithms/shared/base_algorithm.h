@@ -32,6 +32,9 @@ protected:
 
   void addParameters(const Definitions &definitions);
 
+  //! How many threads the user lets the host have (an option of the host), at least 1.
+  static size_t workers();
+
   bool prepareAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,
                         QgsProcessingFeedback *feedback) final;
   QVariantMap processAlgorithm(const QVariantMap &parameters, QgsProcessingContext &context,

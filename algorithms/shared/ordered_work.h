@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <condition_variable>
 #include <cstddef>
 #include <deque>
 #include <functional>
 #include <future>
+#include <memory>
+#include <mutex>
+#include <thread>
 #include <utility>
+#include <vector>
 
 namespace brushline {
 
@@ -14,7 +19,8 @@ namespace brushline {
  * caller reads and writes while others compute, and the outcome does not depend on the number of threads.
  *
  * At most as many jobs as workers are under way: memory does not grow with their number. An exception thrown by compute
- * comes out of push() or finish(); the destructor waits for what is under way.
+ * comes out of push() or finish(); the destructor waits for what is under way. Each worker is one thread to the end:
+ * what PROJ makes for a thread is made once.
  */
 template <typename Job, typename Result> class OrderedWork {
 public:
@@ -23,10 +29,10 @@ public:
   using Take = std::function<void(Result result)>;
 
   OrderedWork(size_t workers, Compute compute, Take take)
-      : mWorkers(workers > 0 ? workers : 1), mCompute(std::move(compute)), mTake(std::move(take)) {}
+      : mCompute(std::move(compute)), mTake(std::move(take)), mWorkers(workers > 0 ? workers : 1) {}
 
   void push(Job job) {
-    if (mRunning.size() < mWorkers) {
+    if (mRunning.size() < mWorkers.size()) {
       start(std::move(job));
       return;
     }
@@ -41,6 +47,53 @@ public:
   }
 
 private:
+  using Task = std::packaged_task<Result()>;
+
+  // A thread that does one task after the other, and ends when it is destroyed.
+  class Worker {
+  public:
+    Worker() : mThread(&Worker::work, this) {}
+    ~Worker() {
+      {
+        const std::lock_guard<std::mutex> lock(mMutex);
+        mEnding = true;
+      }
+      mWake.notify_one();
+      mThread.join();
+    }
+    Worker(const Worker &) = delete;
+    Worker &operator=(const Worker &) = delete;
+
+    void give(Task task) {
+      {
+        const std::lock_guard<std::mutex> lock(mMutex);
+        mTasks.push_back(std::move(task));
+      }
+      mWake.notify_one();
+    }
+
+  private:
+    void work() {
+      std::unique_lock<std::mutex> lock(mMutex);
+      for (;;) {
+        mWake.wait(lock, [this] { return mEnding || !mTasks.empty(); });
+        if (mTasks.empty())
+          return;
+        Task task = std::move(mTasks.front());
+        mTasks.pop_front();
+        lock.unlock();
+        task();
+        lock.lock();
+      }
+    }
+
+    std::mutex mMutex;
+    std::condition_variable mWake;
+    std::deque<Task> mTasks;
+    bool mEnding = false;
+    std::thread mThread; // the last, since it uses the others
+  };
+
   Result takeFront() {
     std::future<Result> front = std::move(mRunning.front());
     mRunning.pop_front();
@@ -49,17 +102,19 @@ private:
 
   void start(Job job) {
     const size_t worker = mNext;
-    mNext = (mNext + 1) % mWorkers;
-    mRunning.push_back(std::async(std::launch::async, [this, worker, job = std::move(job)]() mutable {
-      return mCompute(std::move(job), worker);
-    }));
+    mNext = (mNext + 1) % mWorkers.size();
+    if (!mWorkers[worker])
+      mWorkers[worker] = std::make_unique<Worker>();
+    Task task([this, worker, job = std::move(job)]() mutable { return mCompute(std::move(job), worker); });
+    mRunning.push_back(task.get_future());
+    mWorkers[worker]->give(std::move(task));
   }
 
-  size_t mWorkers;
   Compute mCompute;
   Take mTake;
   size_t mNext = 0;
   std::deque<std::future<Result>> mRunning;
+  std::vector<std::unique_ptr<Worker>> mWorkers; // the last, since they use the others
 };
 
 } // namespace brushline

@@ -4,15 +4,30 @@
 #include "shared/compass_parameters.h"
 #include "shared/grid_north.h"
 #include "shared/kept_styles_host.h"
+#include "shared/ordered_work.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
 #include "shared/walker_parameters.h"
 #include "sighting/candidates_parameters.h"
 #include "sighting/chosen_marks_host.h"
+#include "sighting/footing.h"
 
 #include <qgsexception.h>
 
 namespace brushline {
+
+namespace {
+struct Chain {
+  std::vector<ChosenMark> marks;
+  std::vector<double> steps_to_marks; // from the one before
+};
+// The marks along a leg, for each walker in turn.
+struct LegChains {
+  ChosenMarksWriter::Leg leg;
+  Place end;
+  std::vector<Chain> by_walker;
+};
+} // namespace
 
 QString ChooseMarksAlgorithm::name() const { return QStringLiteral("choosemarks"); }
 QString ChooseMarksAlgorithm::displayName() const { return tr("Choose marks to leapfrog between"); }
@@ -54,8 +69,9 @@ void ChooseMarksAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
   mCompass = compass_parameters::read(reader);
   mWalkers = walker_parameters::read(reader, mCompass.bearing_error, feedback);
   mCover = cover_parameters::read(reader, feedback);
-  mTerrain = terrain_parameters::terrainOver(terrain_parameters::read(reader));
-  mSource = mCover.source();
+  const auto terrain = terrain_parameters::read(reader);
+  for (size_t i = 0; i < workers(); ++i)
+    mLands.push_back({terrain_parameters::terrainOver(terrain), mCover.source()});
   mCandidates = candidates_parameters::read(reader, feedback);
 }
 
@@ -63,20 +79,38 @@ QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessi
   RouteSource routes(reader, feedback);
   const FeedbackProgress progress(feedback);
   const MarkCandidates candidates(mCandidates.places, progress);
-  ChosenMarksWriter writer(
-      reader,
-      {mDateAndField.field.get(), mCompass, mTerrain.get(), mSource.get(), mCover.table.get(), &mCandidates.names},
-      routes.crs());
-  routes.eachLeg([&](const LegInput &leg) {
+  ChosenMarksWriter writer(reader, {mDateAndField.field.get(), mCompass, &mCandidates.names}, routes.crs());
+  const auto compute = [&](LegChains leg, size_t worker) {
+    const Land &land = mLands[worker];
     for (const Walker &walker : mWalkers) {
       const ChoiceRule rule{
           {mCover.clear_sight, walker.eye_height}, mCover.spacing, mCandidates.offset, walker.bearing_error};
-      writer.write({leg.route.name, leg.number, leg.route.route.grid, leg.from}, walker,
-                   chooseMarks(leg.from, leg.to, candidates, rule, mTerrain.get(), mSource.get(), progress));
+      Chain chain{chooseMarks(leg.leg.start, leg.end, candidates, rule, land.terrain.get(), land.cover.get(), progress),
+                  {}};
+      Place from = leg.leg.start;
+      for (const ChosenMark &mark : chain.marks) {
+        chain.steps_to_marks.push_back(
+            stepsAlong(from, mark.from_last, walker, land.terrain.get(), land.cover.get(), mCover.table.get()));
+        from = mark.place;
+      }
+      leg.by_walker.push_back(std::move(chain));
     }
+    return leg;
+  };
+  const auto write = [&](const LegChains &leg) {
+    for (size_t i = 0; i < mWalkers.size(); ++i)
+      writer.write(leg.leg, mWalkers[i], leg.by_walker[i].marks, leg.by_walker[i].steps_to_marks);
+  };
+  OrderedWork<LegChains, LegChains> work(mLands.size(), compute, write);
+  routes.eachLeg([&](const LegInput &leg) {
+    work.push({{leg.route.name, leg.number, leg.route.route.grid, leg.from}, leg.to, {}});
   });
-  if (mSource)
-    cover_parameters::report({mSource.get()}, feedback);
+  work.finish();
+  std::vector<const CoverSource *> covers;
+  for (const Land &land : mLands)
+    if (land.cover)
+      covers.push_back(land.cover.get());
+  cover_parameters::report(covers, feedback);
   return writer.finish(feedback);
 }
 

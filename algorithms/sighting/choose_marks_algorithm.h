@@ -33,12 +33,17 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What one thread asks of the land; either may be null.
+  struct Land {
+    std::unique_ptr<Terrain> terrain;
+    std::unique_ptr<CoverSource> cover;
+  };
+
   DateAndField mDateAndField;
   Compass mCompass;
   std::vector<Walker> mWalkers;
   CoverSetting mCover;
-  std::unique_ptr<Terrain> mTerrain;
-  std::unique_ptr<CoverSource> mSource;
+  std::vector<Land> mLands; //!< one for each thread
   CandidateInput mCandidates;
 };
 

@@ -3,10 +3,7 @@
 
 #include "magnetics/dial_setting.h"
 #include "shared/raster_host.h"
-#include "sighting/footing.h"
 #include "walking/pacing.h"
-#include "walking/profile_summary.h"
-#include "walking/walk_line.h"
 
 #include <qgsgeometry.h>
 #include <qgslinestring.h>
@@ -77,19 +74,6 @@ void ChosenMarksWriter::begin() {
                                            host::lineString, mCrs);
 }
 
-double ChosenMarksWriter::stepsOn(const Place &from, const GeodesicLeg &hop, const Walker &walker) const {
-  if (!(hop.length > Length()))
-    return 0;
-  std::vector<FootingStretch> footing;
-  if (mSetting.cover)
-    footing = footingOf(mSetting.cover->along(from, hop.departure, hop.length), *mSetting.table, hop.length);
-  std::optional<Profile> profile;
-  if (mSetting.terrain)
-    profile = mSetting.terrain->profile(from, hop.departure, hop.length);
-  const bool complete = profile && !(summarize(*profile).without_data > Length());
-  return WalkLine(hop.length, complete ? &*profile : nullptr, footing, walker).steps();
-}
-
 QVariant ChosenMarksWriter::nameOf(const ChosenMark &mark) const {
   if (mark.candidate == ChosenMark::spaced)
     return QVariant();
@@ -104,7 +88,8 @@ QgsGeometry ChosenMarksWriter::lineBetween(const Place &from, const Place &to) c
   return QgsGeometry(new QgsLineString(QgsPoint(x[0], y[0]), QgsPoint(x[1], y[1])));
 }
 
-void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks) {
+void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks,
+                              const std::vector<double> &steps_to_marks) {
   begin();
   const QVariant walkerName = orNull(walker.name);
   double steps = 0, before_m = 0, gap_m = 0;
@@ -114,7 +99,7 @@ void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::v
   for (size_t i = 0; i < marks.size(); ++i) {
     const ChosenMark &mark = marks[i];
     const bool last = i + 1 == marks.size();
-    const double hopSteps = stepsOn(from, mark.from_last, walker);
+    const double hopSteps = steps_to_marks[i];
     steps += hopSteps;
     const QVariant name = nameOf(mark);
     std::vector<double> x{mark.place.longitude.signedTurn().degrees()}, y{mark.place.latitude.degrees()};

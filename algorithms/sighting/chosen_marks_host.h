@@ -7,7 +7,6 @@
 #include "shared/vector_output_host.h"
 #include "shared/walker.h"
 #include "sighting/choose_marks.h"
-#include "sighting/cover_table.h"
 
 #include <map>
 #include <memory>
@@ -21,13 +20,10 @@ class ChosenMarksWriter {
   Q_DECLARE_TR_FUNCTIONS(brushline::ChosenMarksWriter)
 
 public:
-  //! What the numbers are worked out with; borrowed. Terrain, cover and table may be null.
+  //! What the numbers are worked out with; borrowed.
   struct Setting {
     const FieldSetting *field;
     Compass compass;
-    Terrain *terrain;
-    CoverSource *cover;
-    const CoverTable *table;
     const std::vector<QString> *names; //!< of the candidates
   };
   //! Of which leg the marks are.
@@ -43,18 +39,19 @@ public:
   //! OUTPUT, SIGHTINGS, GAPS.
   static Definitions definitions();
 
-  void write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks);
+  //! \param steps_to_marks single steps, from the mark before each.
+  void write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks,
+             const std::vector<double> &steps_to_marks);
 
   //! Ends the outputs and tells the counts. \returns the algorithm's results.
   QVariantMap finish(QgsProcessingFeedback *feedback);
 
 private:
   void begin();
-  double stepsOn(const Place &from, const GeodesicLeg &hop, const Walker &walker) const;
   QVariant nameOf(const ChosenMark &mark) const;
   QgsGeometry lineBetween(const Place &from, const Place &to) const;
-  void writeSighting(const Leg &leg, const QVariant &walkerName, int number, const Place &from, const QVariant &fromName,
-                     const ChosenMark &mark, long paces);
+  void writeSighting(const Leg &leg, const QVariant &walkerName, int number, const Place &from,
+                     const QVariant &fromName, const ChosenMark &mark, long paces);
   void writeGap(const Leg &leg, const QVariant &walkerName, const Place &from, double from_m, const ChosenMark &last,
                 int marks);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/footing.h"
 
+#include "walking/profile_summary.h"
+
 #include <algorithm>
 
 namespace brushline {
@@ -20,6 +22,20 @@ std::vector<FootingStretch> footingOf(const std::vector<CoverPiece> &pieces, con
     before = piece.to_m;
   }
   return footing;
+}
+
+double stepsAlong(const Place &from, const GeodesicLeg &line, const Walker &walker, Terrain *terrain,
+                  CoverSource *cover, const CoverTable *table) {
+  if (!(line.length > Length()))
+    return 0;
+  std::vector<FootingStretch> footing;
+  if (cover)
+    footing = footingOf(cover->along(from, line.departure, line.length), *table, line.length);
+  std::optional<Profile> profile;
+  if (terrain)
+    profile = terrain->profile(from, line.departure, line.length);
+  const bool complete = profile && !(summarize(*profile).without_data > Length());
+  return WalkLine(line.length, complete ? &*profile : nullptr, footing, walker).steps();
 }
 
 } // namespace brushline

@@ -1,22 +1,33 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/sight_surface_algorithm.h"
 
+#include "shared/ordered_work.h"
+#include "shared/raster_output_host.h"
 #include "sighting/extinction.h"
 #include "sighting/sight_surface.h"
 #include "sighting/stand_parameters.h"
-#include "shared/raster_output_host.h"
 
 #include <qgsexception.h>
 
+#include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace brushline {
 
 namespace {
-const QString extentKey = QStringLiteral("EXTENT"), cellKey = QStringLiteral("CELL"), outputKey = QStringLiteral("OUTPUT");
+const QString extentKey = QStringLiteral("EXTENT"), cellKey = QStringLiteral("CELL"),
+              outputKey = QStringLiteral("OUTPUT");
 constexpr Limits cellLimits{0.01, 100000, 5};
 constexpr double mostCells = 4e9;
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+
+// Rows that are worked out together, so that writing goes on beside the computing.
+struct Band {
+  int first = 0, rows = 0;
+  std::vector<double> values; // row by row
+};
+constexpr int bandRows = 16;
 } // namespace
 
 QString SightSurfaceAlgorithm::name() const { return QStringLiteral("sightsurface"); }
@@ -66,24 +77,27 @@ void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   const auto polygons = reader.source(QStringLiteral("COVER"));
   const RasterInput *raster = cover.sights ? &*cover.sights : cover.codes ? &*cover.codes : nullptr;
   if (!polygons && !raster)
-    throw QgsProcessingException(tr("Give cover: polygons (COVER), class codes (COVER_RASTER) or sights (SIGHT_RASTER)."));
+    throw QgsProcessingException(
+        tr("Give cover: polygons (COVER), class codes (COVER_RASTER) or sights (SIGHT_RASTER)."));
   mCrs = polygons ? polygons->sourceCrs() : raster->crs();
   if (mCrs.isGeographic())
-    throw QgsProcessingException(tr("%1 is in metres, but the cover is in %2, which counts in degrees. Reproject it to a "
-                                    "UTM zone or a national grid first.")
-                                     .arg(cellKey, mCrs.authid()));
-  mExtent = reader.given(extentKey)
-                ? QgsProcessingParameters::parameterAsExtent(reader.definition(extentKey), reader.parameters(),
-                                                             reader.context(), mCrs)
-                : polygons ? polygons->sourceExtent() : raster->extent();
+    throw QgsProcessingException(
+        tr("%1 is in metres, but the cover is in %2, which counts in degrees. Reproject it to a "
+           "UTM zone or a national grid first.")
+            .arg(cellKey, mCrs.authid()));
+  mExtent = reader.given(extentKey) ? QgsProcessingParameters::parameterAsExtent(
+                                          reader.definition(extentKey), reader.parameters(), reader.context(), mCrs)
+            : polygons ? polygons->sourceExtent()
+                       : raster->extent();
   if (mExtent.isEmpty() || !mExtent.isFinite())
     throw QgsProcessingException(tr("%1 is empty. Give an area that the cover lies in.").arg(extentKey));
   const double cells = std::ceil(mExtent.width() / mCell) * std::ceil(mExtent.height() / mCell);
   if (cells > mostCells || mExtent.width() / mCell > 1e6 || mExtent.height() / mCell > 1e6)
-    throw QgsProcessingException(tr("%1 of %2 m over this extent makes %3 cells. Give larger cells or a smaller extent.")
-                                     .arg(cellKey, plain(mCell), plain(cells)));
-  mCodes = lookup(cover.codes);
-  mSights = lookup(cover.sights);
+    throw QgsProcessingException(
+        tr("%1 of %2 m over this extent makes %3 cells. Give larger cells or a smaller extent.")
+            .arg(cellKey, plain(mCell), plain(cells)));
+  for (size_t i = 0; i < workers(); ++i)
+    mLookups.push_back({lookup(cover.codes), lookup(cover.sights)});
 }
 
 std::optional<SightSurfaceAlgorithm::Lookup>
@@ -93,7 +107,7 @@ SightSurfaceAlgorithm::lookup(const std::optional<RasterInput> &raster) const {
   return Lookup{raster->grid(), raster->projectFrom(mCrs)};
 }
 
-void SightSurfaceAlgorithm::fillRow(int row, int columns, std::vector<double> &values) {
+void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const {
   const double y = mExtent.yMaximum() - (row + 0.5) * mCell;
   values.assign(size_t(columns), nothing);
   if (mMap)
@@ -107,14 +121,14 @@ void SightSurfaceAlgorithm::fillRow(int row, int columns, std::vector<double> &v
       if (const double value = raster.grid.nearest(raster.grid.cellOf(x[i], ys[i])); !std::isnan(value))
         take(values[i], value);
   };
-  if (mCodes)
-    look(*mCodes, [this](double &extinction, double code) {
+  if (lookups.codes)
+    look(*lookups.codes, [this](double &extinction, double code) {
       const int cover = std::isnan(extinction) ? mTable->find(std::to_string(std::lround(code))) : -1;
       if (cover >= 0)
         extinction = mClassExtinctions[size_t(cover)];
     });
-  if (mSights)
-    look(*mSights, [](double &extinction, double sight) {
+  if (lookups.sights)
+    look(*lookups.sights, [](double &extinction, double sight) {
       if (sight > 0)
         extinction = extinctionOf(Length::metres(sight));
     });
@@ -127,15 +141,24 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
   const QgsRectangle extent(mExtent.xMinimum(), mExtent.yMaximum() - rows * mCell, mExtent.xMinimum() + columns * mCell,
                             mExtent.yMaximum());
   RasterOutput output(reader, outputKey, extent, columns, rows, mCrs);
-  std::vector<double> row;
-  for (int i = 0; i < rows; ++i) {
-    if (feedback->isCanceled())
-      throw Cancelled();
-    fillRow(i, columns, row);
-    output.writeRows(i, row);
-    if (i % 16 == 0)
-      feedback->setProgress(100.0 * i / rows);
-  }
+  const FeedbackProgress progress(feedback);
+  const auto compute = [&](Band band, size_t worker) {
+    std::vector<double> row;
+    for (int i = 0; i < band.rows; ++i) {
+      progress.check();
+      fillRow(band.first + i, columns, mLookups[worker], row);
+      band.values.insert(band.values.end(), row.begin(), row.end());
+    }
+    return band;
+  };
+  const auto write = [&](const Band &band) {
+    output.writeRows(band.first, band.values);
+    feedback->setProgress(100.0 * (band.first + band.rows) / rows);
+  };
+  OrderedWork<Band, Band> work(mLookups.size(), compute, write);
+  for (int first = 0; first < rows; first += bandRows)
+    work.push({first, std::min(bandRows, rows - first), {}});
+  work.finish();
   feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
   return {{outputKey, output.finish()}};
 }

@@ -33,8 +33,12 @@ private:
     TiledGrid grid;
     Project from_surface;
   };
+  //! What one thread looks things up in.
+  struct Lookups {
+    std::optional<Lookup> codes, sights;
+  };
   std::optional<Lookup> lookup(const std::optional<RasterInput> &raster) const;
-  void fillRow(int row, int columns, std::vector<double> &values);
+  void fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const;
 
   double mClear = 0.5;
   std::shared_ptr<const CoverMap> mMap;
@@ -42,7 +46,7 @@ private:
   std::vector<double> mClassExtinctions; //!< of the table's classes
   std::shared_ptr<const CoverTable> mTable;
   Season mSeason = Season::InLeaf;
-  std::optional<Lookup> mCodes, mSights;
+  std::vector<Lookups> mLookups; //!< one for each thread
   QgsCoordinateReferenceSystem mCrs;
   QgsRectangle mExtent;
   double mCell = 0;

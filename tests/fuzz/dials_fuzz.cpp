@@ -62,8 +62,7 @@ void norths(fuzz::Input &input) {
     if (input.flag())
       reading.back_dial = dialReading(Angle::degrees(by[size_t(compass.north)] + 180), compass);
     found.add(reading, input.upTo(15) == 0 ? DialUnit::Gon : compass.unit);
-    if (dial >= 0 && dial < circle)
-      dials.push_back({dial, Angle::degrees(by[0]), Angle::degrees(by[1]), Angle::degrees(by[2])});
+    dials.push_back({dial, Angle::degrees(by[0]), Angle::degrees(by[1]), Angle::degrees(by[2])});
   }
   found.north();
   const auto possible = possibleNorths(dials, circle);

@@ -45,7 +45,7 @@ inline LegRow legRow(const QVariantMap &others, const QString &line = QString())
 }
 
 inline QString legLine(int number) {
-  return QStringLiteral("LINESTRING(%1 5400000, %2 5400000)").arg(500000 + 100 * number).arg(500100 + 100 * number);
+  return QStringLiteral("LINESTRING(%1 5400000, %2 5400000)").arg(500000 + 100LL * number).arg(500100 + 100LL * number);
 }
 
 //! A layer of them with the fields of annotated legs, but for those left out.

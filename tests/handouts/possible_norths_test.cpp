@@ -7,6 +7,7 @@
 #include <QtTest>
 
 #include <algorithm>
+#include <limits>
 
 using namespace brushline;
 
@@ -92,6 +93,16 @@ private slots:
     odd.true_ = Angle::degrees(37);
     odd.grid = Angle::degrees(39);
     QVERIFY(possibleNorths({odd}, 360).empty());
+  }
+
+  void numbersOnNoDial() {
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    for (const double number : {-1.0, 361.0, 1e300, -1e300, infinite, std::numeric_limits<double>::quiet_NaN()}) {
+      auto some = legs({78.4, 101.4}, Compass());
+      QVERIFY(!possibleNorths(some, 360).empty());
+      some[1].dial = number;
+      QVERIFY2(possibleNorths(some, 360).empty(), qPrintable(QString::number(number)));
+    }
   }
 
   // The right north is never lost, so a single answer is never wrong.

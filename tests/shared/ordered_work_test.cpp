@@ -20,6 +20,7 @@ private slots:
   void nothing();
   void onTheCallersThread();
   void workersOneJobEach();
+  void workersOneThreadEach();
   void exceptions();
   void destroyedUnfinished();
   void movesJobsAndResults();
@@ -114,6 +115,27 @@ void OrderedWorkTest::workersOneJobEach() {
   QCOMPARE(clashes.load(), 0);
   QCOMPARE(strangers.load(), 0);
   QVERIFY(most > 1 && most <= int(workers));
+}
+
+// What a library makes for each thread is made once a worker, not once a job.
+void OrderedWorkTest::workersOneThreadEach() {
+  static std::atomic<int> made{0};
+  struct ForEachThread {
+    ForEachThread() { ++made; }
+    int used = 0;
+  };
+  OrderedWork<int, int> work(
+      3,
+      [](int job, size_t) {
+        static thread_local ForEachThread mine;
+        ++mine.used;
+        return job;
+      },
+      [](int) {});
+  for (int i = 0; i < 100; ++i)
+    work.push(i);
+  work.finish();
+  QCOMPARE(made.load(), 3);
 }
 
 void OrderedWorkTest::exceptions() {

@@ -106,6 +106,13 @@ struct Output {
 //! Reads a layer's rows in their order.
 Output read(const QgsVectorLayer &layer);
 
+//! Seconds within which a run that is cancelled has to end; the sanitizers slow it down some times.
+#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+constexpr double soon = 1;
+#else
+constexpr double soon = 0.1;
+#endif
+
 //! Keeps what an algorithm says.
 class Ear final : public QgsProcessingFeedback {
 public:
