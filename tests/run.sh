@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-2.0-or-later
-# Gets what building and testing need, builds with warnings as errors, runs all tests, then runs the core's tests
-# again under the sanitizers and each fuzzer for a minute. Needs no screen. Ends with 0 only if all passed.
+# Gets what building and testing need, builds with warnings as errors, runs all tests, then runs those of the core and
+# the wrappers again under the sanitizers and each fuzzer for a minute. Needs no screen. Ends with 0 only if all passed.
 #
 #   run.sh [--no-sanitizers]
 #
@@ -26,13 +26,13 @@ say "All tests"
 ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 || failed+=("the tests in $build")
 
 if [ "$sanitizers" = yes ]; then
-  say "The core again, under the address and undefined-behaviour sanitizers"
+  say "Core and wrappers again, under the address and undefined-behaviour sanitizers"
   "$root/plugin/packaging/set-up.sh" --tests --build "$sanitized" \
-    -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Debug
+    -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Sanitized -DCMAKE_CXX_FLAGS="-O1 -g1"
   ctest --test-dir "$sanitized" --output-on-failure --no-tests=error --parallel 2 || failed+=("the sanitized tests in $sanitized")
 
   say "What starts threads, under the thread sanitizer"
-  cmake -S "$root" -B "$threads" -G Ninja -DBRUSHLINE_HOST=OFF -DBRUSHLINE_SANITIZE=thread
+  cmake -S "$root" -B "$threads" -G Ninja -DBRUSHLINE_SANITIZE=thread -DCMAKE_BUILD_TYPE=Sanitized -DCMAKE_CXX_FLAGS="-O1 -g1"
   cmake --build "$threads" --target threaded_tests
   ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error || failed+=("the threads in $threads")
 
