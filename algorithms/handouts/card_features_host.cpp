@@ -70,10 +70,8 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
             role = field("role"), walker = field("walker"), direction = field("direction");
   long strangers = 0;
   QgsFeature feature;
-  SourceFeatures features(featuresKey, *source);
+  SourceFeatures features(featuresKey, *source, feedback);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     bool hasLeg = false, hasAt = false;
     const QString key = keyOf(textAt(feature, route), feature.attribute(leg).toInt(&hasLeg));
     const double metres = feature.attribute(at).toDouble(&hasAt);

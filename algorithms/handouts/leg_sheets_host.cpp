@@ -335,10 +335,8 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
   const bool directed = source->fields().lookupField(QStringLiteral("direction")) >= 0;
   long strangers = 0, placeless = 0;
   QgsFeature feature;
-  SourceFeatures features(marksKey, *source);
+  SourceFeatures features(marksKey, *source, feedback);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     row.setRow(feature);
     const QgsAbstractGeometry *geometry = feature.hasGeometry() ? feature.geometry().constGet() : nullptr;
     std::optional<Place> place;
@@ -352,8 +350,6 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
              (directed || !taker.take(keyOf(row, true), int(row.whole("leg").value_or(0)), mark)))
       ++strangers;
   }
-  if (feedback->isCanceled())
-    throw Cancelled();
   for (LegSheet &sheet : sheets)
     for (SheetLeg &leg : sheet.legs)
       std::stable_sort(leg.marks.begin(), leg.marks.end(),
@@ -437,11 +433,9 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
   PassedOver passedOver(source->sourceName(), feedback);
   Values row(source->fields());
   QgsFeature feature;
-  SourceFeatures features(inputKey, *source);
+  SourceFeatures features(inputKey, *source, feedback);
   long rows = 0;
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     ++rows;
     row.setRow(feature);
     const long number = row.whole("leg").value_or(0);
@@ -461,8 +455,6 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
     }
     groups[*found].rows.push_back({int(number), feature.id(), rows, std::move(leg)});
   }
-  if (feedback->isCanceled())
-    throw Cancelled();
   passedOver.finish();
   std::vector<LegSheet> sheets = sheetsOf(std::move(groups));
   if (sheets.empty())

@@ -90,7 +90,7 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mSettings.spacing = mCover.spacing;
   mSettings.cover_table = mCover.table.get();
   mSettings.keep_marks = LegWriter::wantsMarks(reader);
-  mAdvice = LegAdvice(reader);
+  mAdvice = LegAdvice(reader, feedback);
   const auto terrain = terrain_parameters::read(reader);
   const size_t count = workers();
   for (size_t i = 0; i < count; ++i)

@@ -34,14 +34,14 @@ void LegAdvice::check(const ParameterReader &reader) {
                                        .arg(foundKey, source->sourceName(), QString::fromLatin1(name)));
 }
 
-LegAdvice::LegAdvice(const ParameterReader &reader) {
+LegAdvice::LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback) {
   const auto source = reader.source(foundKey);
   if (!source)
     return;
   int index[4];
   for (int i = 0; i < 4; ++i)
     index[i] = source->fields().lookupField(QString::fromLatin1(wanted[i]));
-  SourceFeatures features(foundKey, *source);
+  SourceFeatures features(foundKey, *source, feedback);
   QgsFeature feature;
   while (features.next(feature))
     mFound[keyOf(feature.attribute(index[0]).toString(), feature.attribute(index[1]).toInt())].append(

@@ -22,8 +22,8 @@ public:
   static void check(const ParameterReader &reader);
 
   LegAdvice() = default;
-  //! Main thread.
-  explicit LegAdvice(const ParameterReader &reader);
+  //! Main thread. Throws Cancelled.
+  LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback);
 
   /**
    * The words for a leg; empty where nothing was found.

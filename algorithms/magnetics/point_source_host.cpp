@@ -46,15 +46,12 @@ bool PointSource::next(PointInput &point, const QgsFeedback *feedback) {
   if (feedback->isCanceled())
     throw Cancelled();
   if (!mBegun) {
-    mFeatures = SourceFeatures(mKey, *mSource);
+    mFeatures = SourceFeatures(mKey, *mSource, feedback);
     mBegun = true;
   }
   while (mPart >= mParts) {
-    if (!mFeatures.next(mFeature)) {
-      if (feedback->isCanceled()) // the host ends the reading then
-        throw Cancelled();
+    if (!mFeatures.next(mFeature))
       return false;
-    }
     ++mRead;
     mPart = 0;
     const auto *collection = mFeature.hasGeometry()

@@ -41,7 +41,7 @@ AimStarts::AimStarts(const ParameterReader &reader, const AimInput &input, QgsPr
       wanted << field;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(wanted);
-  mFeatures = SourceFeatures(startsKey, *mSource, request);
+  mFeatures = SourceFeatures(startsKey, *mSource, mFeedback, request);
 }
 
 void AimStarts::check(const ParameterReader &reader) {
@@ -103,8 +103,6 @@ bool AimStarts::ready(AimStartInput &start, const QVariant &pair) {
 bool AimStarts::next(AimStartInput &start) {
   QgsFeature feature;
   while (mWaiting.empty() && mFeatures.next(feature)) {
-    if (mFeedback->isCanceled())
-      throw Cancelled();
     ++mRead;
     AimStartInput like;
     like.where = tr("layer “%1”, feature %2").arg(mSource->sourceName(), QString::number(feature.id()));

@@ -309,10 +309,8 @@ void PlanGround::bar(const ParameterReader &reader, const QString &key, QgsProce
   QgsCoordinateTransform transform(source->sourceCrs(), mCrs, mTransforms);
   int passedOver = 0;
   QgsFeature feature;
-  SourceFeatures features(key, *source);
+  SourceFeatures features(key, *source, feedback);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     QgsGeometry geometry = feature.geometry();
     bool usable = feature.hasGeometry() && !geometry.isEmpty() && onEarth(geometry);
     try {

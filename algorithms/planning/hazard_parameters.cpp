@@ -32,7 +32,7 @@ SeparationTable readTable(const ParameterReader &reader) {
     throw QgsProcessingException(Text::tr("%1: table “%2” needs the columns kind and distance_m (metres).")
                                      .arg(distancesKey, source->sourceName()));
   SeparationTable table;
-  SourceFeatures rows(distancesKey, *source);
+  SourceFeatures rows(distancesKey, *source, nullptr);
   QgsFeature row;
   while (rows.next(row)) {
     const QVariant name = row.attribute(kind), metres = row.attribute(distance);

@@ -50,10 +50,8 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
   const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   std::vector<End> ends;
   QgsFeature feature;
-  SourceFeatures features(key, *source);
+  SourceFeatures features(key, *source, feedback);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     End end;
     end.where = Text::tr("%1: layer “%2”, feature %3").arg(key, source->sourceName(), QString::number(feature.id()));
     const QVariant value = field >= 0 ? feature.attribute(field) : QVariant();

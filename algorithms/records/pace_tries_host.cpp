@@ -127,10 +127,8 @@ std::vector<WalkerTries> read(const ParameterReader &reader, QgsProcessingFeedba
   QString first;
   const double expected = double(table->featureCount());
   QgsFeature row;
-  SourceFeatures features(inputKey, *table, request);
+  SourceFeatures features(inputKey, *table, feedback, request);
   while (features.next(row)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     if (++rows % 1024 == 0 && expected > 0)
       feedback->setProgress(50 * std::min(1.0, double(rows) / expected));
     try {
@@ -161,8 +159,6 @@ std::vector<WalkerTries> read(const ParameterReader &reader, QgsProcessingFeedba
         feedback->pushWarning(message);
     }
   }
-  if (feedback->isCanceled()) // the host ends the reading then
-    throw Cancelled();
   if (walkers.empty() && rows == 0)
     throw QgsProcessingException(
         Text::tr("%1: table “%2” has no rows. Give it one for each try.").arg(inputKey, table->sourceName()));

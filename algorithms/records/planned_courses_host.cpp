@@ -50,10 +50,8 @@ QHash<QString, PlannedLegInfo> readInfo(const ParameterReader &reader, QStringLi
     return ok && std::isfinite(value) ? std::optional(value) : std::nullopt;
   };
   QgsFeature feature;
-  SourceFeatures features(inputKey, *source);
+  SourceFeatures features(inputKey, *source, feedback);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     const QString name = feature.attribute(walker).toString().trimmed();
     const bool back = feature.attribute(direction).toString() == QLatin1String("back");
     PlannedLegInfo &info =

@@ -225,13 +225,11 @@ FieldRecords read(const ParameterReader &reader, const std::vector<Walker> &walk
   FieldRecords records;
   records.paced = columns.paced;
   QHash<QString, size_t> byName;
-  SourceFeatures rows(inputKey, *source);
+  SourceFeatures rows(inputKey, *source, feedback);
   QgsFeature row;
   long number = 0;
   int empty = 0;
   while (rows.next(row)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     ++number;
     if (isEmpty(row, columns)) {
       ++empty;

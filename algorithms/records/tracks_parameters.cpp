@@ -192,7 +192,7 @@ TrackSource::TrackSource(const ParameterReader &reader, TrackNames names, QgsPro
                                 .arg(tracksKey, mSource->sourceName(), orderKey));
   }
   mExpected = mSource->featureCount();
-  mFeatures = SourceFeatures(tracksKey, *mSource);
+  mFeatures = SourceFeatures(tracksKey, *mSource, mFeedback);
 }
 
 TrackSource::~TrackSource() = default;
@@ -233,11 +233,8 @@ void TrackSource::addLine(TrackInput &track, const QgsAbstractGeometry &part) {
 
 bool TrackSource::nextLine(TrackInput &track) {
   QgsFeature feature;
-  if (!mFeatures.next(feature)) {
-    if (mFeedback->isCanceled())
-      throw Cancelled();
+  if (!mFeatures.next(feature))
     return false;
-  }
   ++mRead;
   track = TrackInput();
   track.name = text(feature, mTrack);
@@ -266,8 +263,6 @@ void TrackSource::gather() {
   QHash<QString, size_t> byKey;
   QgsFeature feature;
   while (mFeatures.next(feature)) {
-    if (mFeedback->isCanceled())
-      throw Cancelled();
     const QString name = text(feature, mTrack);
     QString key = name;
     for (const int field : mMergedFrom)
@@ -309,8 +304,6 @@ void TrackSource::gather() {
     group.unordered += fix.order ? 0 : 1;
     group.fixes.push_back(fix);
   }
-  if (mFeedback->isCanceled()) // the host ends the reading then
-    throw Cancelled();
 }
 
 bool TrackSource::nextGathered(TrackInput &track) {

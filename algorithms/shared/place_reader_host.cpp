@@ -54,10 +54,8 @@ void readPlaces(const QString &key, const QgsProcessingFeatureSource &source, in
   QgsFeature feature;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(nameField >= 0 ? QgsAttributeList{nameField} : QgsAttributeList());
-  SourceFeatures features(key, source, request);
+  SourceFeatures features(key, source, feedback, request);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
       ++passedOver;
       continue;

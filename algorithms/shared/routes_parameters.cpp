@@ -168,7 +168,7 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
       wanted << field;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(wanted);
-  mFeatures = SourceFeatures(inputKey, *mSource, request);
+  mFeatures = SourceFeatures(inputKey, *mSource, mFeedback, request);
 }
 
 RouteSource::~RouteSource() = default;
@@ -346,8 +346,6 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
 bool RouteSource::nextLine(RouteInput &route) {
   QgsFeature feature;
   while (mFeatures.next(feature)) {
-    if (mFeedback->isCanceled())
-      throw Cancelled();
     ++mRead;
     ++mNumber;
     route = RouteInput();
@@ -395,8 +393,6 @@ bool RouteSource::nextLine(RouteInput &route) {
     if (place(route, partSizes))
       return true;
   }
-  if (mFeedback->isCanceled())
-    throw Cancelled();
   return false;
 }
 
@@ -408,8 +404,6 @@ void RouteSource::gatherPoints() {
   QHash<QString, size_t> byName;
   QgsFeature feature;
   while (mFeatures.next(feature)) {
-    if (mFeedback->isCanceled())
-      throw Cancelled();
     ++mRead;
     const QString at = where(feature.id());
     QString name = nameOf(feature);
@@ -439,8 +433,6 @@ void RouteSource::gatherPoints() {
     }
     group.points.push_back({order, point->x(), point->y(), point->z(), point->m(), feature.id()});
   }
-  if (mFeedback->isCanceled())
-    throw Cancelled();
 }
 
 bool RouteSource::nextGathered(RouteInput &route) {

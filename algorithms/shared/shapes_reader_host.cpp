@@ -125,12 +125,10 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
   Reader reader(source, transforms);
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(nameField >= 0 ? QgsAttributeList{nameField} : QgsAttributeList());
-  SourceFeatures features(key, source, request);
+  SourceFeatures features(key, source, feedback, request);
   QgsFeature feature;
   int spoiled = 0;
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     Shape shape;
     const QVariant name = nameField >= 0 ? feature.attribute(nameField) : QVariant();
     shape.name = name.isNull() ? std::string() : name.toString().trimmed().toStdString();
@@ -139,8 +137,6 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
     if (!feature.hasGeometry() || !reader.add(feature.geometry().constGet(), shape, shapes))
       ++spoiled;
   }
-  if (feedback->isCanceled())
-    throw Cancelled();
   if (spoiled > 0)
     feedback->pushWarning(
         Text::tr("%1: %n feature(s) of layer “%2” are without a usable geometry, whole or in part; passed over.",
@@ -151,12 +147,10 @@ void addShapes(std::vector<Shape> &shapes, const QString &key, const QgsProcessi
 int invalidShapes(const QString &key, const QgsProcessingFeatureSource &source, const QgsFeedback *feedback) {
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(QgsAttributeList());
-  SourceFeatures features(key, source, request);
+  SourceFeatures features(key, source, feedback, request);
   QgsFeature feature;
   int count = 0;
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     if (feature.hasGeometry() && !feature.geometry().isEmpty() && !feature.geometry().isGeosValid())
       ++count;
   }

@@ -2,6 +2,7 @@
 #include "shared/source_features_host.h"
 
 #include "shared/compatibility_host.h"
+#include "shared/feedback_progress_host.h"
 
 #include <qgsapplication.h>
 #include <qgsexception.h>
@@ -65,8 +66,8 @@ SourceFeatures::SourceFeatures(SourceFeatures &&) noexcept = default;
 SourceFeatures &SourceFeatures::operator=(SourceFeatures &&) noexcept = default;
 
 SourceFeatures::SourceFeatures(const QString &key, const QgsProcessingFeatureSource &source,
-                               const QgsFeatureRequest &request)
-    : mKey(key), mLayer(source.sourceName()), mListener(std::make_unique<Listener>()) {
+                               const QgsFeedback *feedback, const QgsFeatureRequest &request)
+    : mKey(key), mLayer(source.sourceName()), mFeedback(feedback), mListener(std::make_unique<Listener>()) {
   mTrouble = mListener->during([&] { mFeatures = source.getFeatures(request, host::skipValidityChecks); });
 }
 
@@ -75,6 +76,7 @@ bool SourceFeatures::next(QgsFeature &feature) {
     return false;
   bool read = false;
   const QString trouble = mListener->during([&] { read = mFeatures.nextFeature(feature); });
+  FeedbackProgress(mFeedback).check();
   if (read) {
     mTrouble.clear(); // it could be got over
     return true;

@@ -78,7 +78,7 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
   QSet<QString> seen;
   int empty = 0;
   QgsFeature row;
-  SourceFeatures rows(walkersKey, table);
+  SourceFeatures rows(walkersKey, table, feedback);
   while (rows.next(row)) {
     const QString walkerName = name.value(row).toString().trimmed();
     if (walkerName.isEmpty()) {

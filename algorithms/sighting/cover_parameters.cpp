@@ -54,7 +54,7 @@ std::shared_ptr<const CoverTable> readTable(const ParameterReader &reader) {
             speed = fields.lookupField(QStringLiteral("speed_f")), pace = fields.lookupField(QStringLiteral("pace_f"));
   auto table = std::make_shared<CoverTable>();
   QgsFeature row;
-  SourceFeatures rows(tableKey, *source);
+  SourceFeatures rows(tableKey, *source, nullptr);
   while (rows.next(row)) {
     const auto number = [&](int index, const Limits &limits) -> std::optional<double> {
       const QVariant value = index < 0 ? QVariant() : row.attribute(index);

@@ -73,10 +73,8 @@ std::vector<CoverPatch> readPatches(const QString &key, const QgsProcessingFeatu
   QgsFeature feature;
   QgsFeatureRequest request;
   request.setSubsetOfAttributes(fields);
-  SourceFeatures features(key, source, request);
+  SourceFeatures features(key, source, feedback, request);
   while (features.next(feature)) {
-    if (feedback->isCanceled())
-      throw Cancelled();
     const int cover = coverOf(feature);
     if (cover < 0)
       continue;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 // A layer whose reading breaks off is not taken for a short one.
 #include "shared/compatibility_host.h"
+#include "shared/feedback_progress_host.h"
 #include "shared/source_features_host.h"
 #include "support/host_fixture.h"
 
@@ -75,7 +76,7 @@ Reading read(
   QgsProcessingFeatureSource source(new TroubledSource(rows, trouble), context, true);
   Reading reading;
   try {
-    SourceFeatures features(QStringLiteral("INPUT"), source);
+    SourceFeatures features(QStringLiteral("INPUT"), source, nullptr);
     between();
     QgsFeature feature;
     while (features.next(feature)) {
@@ -174,6 +175,21 @@ private slots:
     QCOMPARE(reading.error, QString());
   }
 
+  // The host ends the reading then, as if the layer were at its end.
+  void cancelled() {
+    QgsProcessingContext context;
+    for (const int after : {0, 2, 3}) {
+      QgsFeedback feedback;
+      QgsProcessingFeatureSource source(new TroubledSource(3, [](int) {}), context, true);
+      SourceFeatures features(QStringLiteral("INPUT"), source, &feedback);
+      QgsFeature feature;
+      for (int row = 0; row < after; ++row)
+        QVERIFY(features.next(feature));
+      feedback.cancel();
+      QVERIFY_EXCEPTION_THROWN(features.next(feature), Cancelled);
+    }
+  }
+
   // Begun in one thread and read in another, as the host does it.
   void inAnotherThread() {
     QgsProcessingContext context;
@@ -183,7 +199,7 @@ private slots:
                                                              deadLine(false);
                                                          }),
                                       context, true);
-    SourceFeatures features(QStringLiteral("INPUT"), source);
+    SourceFeatures features(QStringLiteral("INPUT"), source, nullptr);
     bool threw = false;
     std::thread([&] {
       QgsFeature feature;
