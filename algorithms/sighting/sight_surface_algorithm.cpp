@@ -27,7 +27,7 @@ struct Band {
   int first = 0, rows = 0;
   std::vector<double> values; // row by row
 };
-constexpr int bandRows = 16;
+constexpr int bandCells = 1 << 18; // some 2 MB
 } // namespace
 
 QString SightSurfaceAlgorithm::name() const { return QStringLiteral("sightsurface"); }
@@ -156,6 +156,7 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
     feedback->setProgress(100.0 * (band.first + band.rows) / rows);
   };
   OrderedWork<Band, Band> work(mLookups.size(), compute, write);
+  const int bandRows = std::max(1, bandCells / columns);
   for (int first = 0; first < rows; first += bandRows)
     work.push({first, std::min(bandRows, rows - first), {}});
   work.finish();

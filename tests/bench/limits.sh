@@ -46,11 +46,12 @@ row() {
   shift 3
   rm -rf "$result" && mkdir "$result"
   measure "$host" run "brushline:$algorithm" -- "$@" || remark="failed: $(reason)"
+  ! grep -q 'not specified' "$temporary/said" || fail "$algorithm was not asked: $(cat "$temporary/said")"
   printf '%s: %s, %s s, %s MB %s\n' "$algorithm" "$size $what" "$seconds" "$megabytes" "$remark" >&2
   printf '| %s | %s %s | %s | %s | %s |\n' "$algorithm" "$size" "$what" "$seconds" "$megabytes" "$remark" >>"$table"
 }
 # What the host says that matters, on one line.
-reason() { grep -vE '^\s*$|^-+$|^(Inputs|Results|Running|Application)|^[A-Z_]+:\s' "$temporary/said" | tail -n 1 | tr '|' '/'; }
+reason() { grep -vE '^\s*$|^-+$|^(Inputs|Results|Running|Application)|^[A-Z_]+:\s' "$temporary/said" | tail -n 1 | sed 's/^\s*//' | tr '|' '/'; }
 
 # refused WHAT ALGORITHM KEY=VALUE...: has to fail, and fast.
 refused() {
@@ -59,6 +60,7 @@ refused() {
   rm -rf "$result" && mkdir "$result"
   if measure "$host" run "brushline:$algorithm" -- "$@"; then fail "$algorithm takes $what"; fi
   [ -z "$(ls "$result")" ] || fail "$algorithm refuses $what and leaves files"
+  ! grep -q 'not specified' "$temporary/said" || fail "$algorithm was not asked: $(cat "$temporary/said")"
   printf '%s refuses %s: %s s\n' "$algorithm" "$what" "$seconds" >&2
   printf '| %s | %s | %s | %s | %s |\n' "$algorithm" "$what" "$seconds" "$megabytes" "$(reason)" >>"$temporary/refused"
 }
@@ -97,17 +99,17 @@ for side in $(steps "500 1000" "1000 2000 4000" "10000"); do
     OUTPUT="$result/plan.gpkg"
 done
 
-# Courses
-make area "$temporary/area.geojson"
-make points "$temporary/starts.fgb" 5
-make points "$temporary/sites.fgb" "$(steps 50000 500000 "")"
+# Courses in a square of 3 km
+make area "$temporary/area.geojson" 3000
+make points "$temporary/starts.fgb" 5 3000
+make points "$temporary/sites.fgb" "$(steps 2000 20000 "")" 3000
 course=(AREA="$temporary/area.geojson" STARTS="$temporary/starts.fgb" SITES="$temporary/sites.fgb" LEGS=6
-  DATE=2026-06-15 OUTPUT="$result/courses.gpkg")
+  DATE=2026-06-15 OUTPUT="$result/courses.gpkg" CONTROLS="$result/controls.gpkg")
 for count in $(steps "10" "50 100 200" ""); do
   row "courses of 6 legs" "$(grouped "$count")" practicecourse "${course[@]}" COURSES="$count"
 done
 for count in $(steps "10 100" "100 1000 10000" ""); do
-  "$python" "$tests/../handouts/many_legs.py" "$temporary/legs.fgb" $((count * 6)) 6 || fail "no legs."
+  "$python" "$tests/many_legs.py" "$temporary/legs.fgb" $((count * 6)) 6 || fail "no legs."
   for each in legcards:FOLDER=cards legtables:FOLDER=tables exportgpx:OUTPUT=legs.gpx; do
     output=${each#*:}
     row "courses of 6 legs" "$(grouped "$count")" "${each%%:*}" INPUT="$temporary/legs.fgb" \

@@ -3,11 +3,11 @@
 """Made-up input of a given size, always the same, for limits.sh. All of it lies in one square of 20 km.
 
   make_input.py routes FILE LEGS         FlatGeobuf of lines of 100 legs of 80 to 120 m
-  make_input.py points FILE COUNT        FlatGeobuf of points anywhere
+  make_input.py points FILE COUNT [M]    FlatGeobuf of points anywhere, or in a square of M metres
   make_input.py terrain FILE SIDE        GeoTIFF of SIDE x SIDE heights, cells of 5 m
   make_input.py cover FILE SIDE          GeoTIFF of SIDE x SIDE codes of ESA WorldCover, cells of 5 m, in patches
   make_input.py pair FOLDER SIDE         start.geojson and end.geojson, in opposite corners of such a raster
-  make_input.py area FILE                GeoJSON: the square
+  make_input.py area FILE [M]            GeoJSON: the square, or one of M metres
 """
 import math
 import os
@@ -66,10 +66,10 @@ def routes(count):
         yield "Route %d" % number, line
 
 
-def points(count):
+def points(count, side=SIDE):
     chance = random.Random(13)
     for number in range(1, count + 1):
-        yield "Tree %d" % number, point(WEST + chance.uniform(0, SIDE), NORTH - chance.uniform(0, SIDE))
+        yield "Tree %d" % number, point(WEST + chance.uniform(0, side), NORTH - chance.uniform(0, side))
 
 
 def raster(path, side, kind, row_of):
@@ -100,9 +100,9 @@ def pair(folder, side):
         write(os.path.join(folder, name + ".geojson"), ogr.wkbPoint, [("one", point(x, y))])
 
 
-def area(path):
+def area(path, side):
     ring = ogr.Geometry(ogr.wkbLinearRing)
-    for x, y in ((0, 0), (SIDE, 0), (SIDE, -SIDE), (0, -SIDE), (0, 0)):
+    for x, y in ((0, 0), (side, 0), (side, -side), (0, -side), (0, 0)):
         ring.AddPoint_2D(WEST + x, NORTH + y)
     polygon = ogr.Geometry(ogr.wkbPolygon)
     polygon.AddGeometry(ring)
@@ -115,9 +115,9 @@ def main():
     if what == "routes":
         write(path, ogr.wkbLineString, routes(count))
     elif what == "points":
-        write(path, ogr.wkbPoint, points(count))
+        write(path, ogr.wkbPoint, points(count, float(sys.argv[4]) if len(sys.argv) > 4 else SIDE))
     else:
-        {"terrain": terrain, "cover": cover, "pair": pair, "area": lambda path, _: area(path)}[what](path, count)
+        {"terrain": terrain, "cover": cover, "pair": pair, "area": lambda path, side: area(path, side or SIDE)}[what](path, count)
 
 
 if __name__ == "__main__":
