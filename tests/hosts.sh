@@ -13,7 +13,8 @@
 #   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
 #   --table  writes what came of it as a Markdown table; its rows of hosts that are not named now stay
 #
-# Needs to be root (it makes Debians with debootstrap and works in them with chroot), and the network the first time.
+# Needs to be root (it makes Debians with debootstrap and works in them with chroot), and the network the first time. Ends
+# with 0 only if all is well, with 3 when no Debian could be made.
 set -euo pipefail
 
 root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -37,6 +38,7 @@ done
 
 say() { printf '== %s\n' "$*"; }
 fail() { printf 'FAILED: %s\n' "$*" >&2; exit 1; }
+no_debian() { printf 'FAILED: no Debian can be made here for %s; see above.\n' "$1" >&2; exit 3; }
 [ "$(id -u)" = 0 ] || fail "hosts.sh has to be run as root, since it makes other Debians and works in them."
 if ! command -v debootstrap >/dev/null; then
   apt-get update -q
@@ -45,7 +47,8 @@ fi
 mkdir -p "$cache"
 
 mounted=()
-unmount() { for each in "${mounted[@]}"; do umount "$each" || true; done; mounted=(); }
+# Lazily where something that is being ended still uses it: a /dev that stayed would go with the folder.
+unmount() { for each in "${mounted[@]}"; do umount "$each" 2>/dev/null || umount -l "$each" || true; done; mounted=(); }
 trap unmount EXIT
 
 inside() { # inside DEBIAN COMMAND ...: with a plain environment, in the copy of the sources
@@ -57,8 +60,8 @@ make_debian() { # make_debian HOST FOLDER
   local release=trixie
   [ -e "$2/made" ] && return
   [ "$1" = debian12 ] && release=bookworm
-  rm -rf "$2"
-  debootstrap --variant=minbase --include=ca-certificates "$release" "$2" "$mirror"
+  rm -rf --one-file-system "$2"
+  debootstrap --variant=minbase --include=ca-certificates "$release" "$2" "$mirror" || return
   if [ "$1" = debian13-backports ]; then
     echo "deb $mirror trixie-backports main" >"$2/etc/apt/sources.list.d/backports.list"
     printf 'Package: *\nPin: release n=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports"
@@ -92,7 +95,7 @@ package() ( # package HOST DEBIAN: makes the package in DEBIAN and tries it in a
   inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages/newer" \
     -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || exit
   make_debian "$1" "$fresh.clean"
-  rm -rf "$fresh"
+  rm -rf --one-file-system "$fresh"
   cp -a "$fresh.clean" "$fresh"
   mkdir "$fresh/brushline"
   cp -r "$2$packages" "$fresh/packages"
@@ -119,10 +122,10 @@ for host in "${hosts[@]}"; do
   esac
   debian=$cache/$host
   say "$host: a Debian of its own in $debian"
-  make_debian "$host" "$debian"
+  make_debian "$host" "$debian" || no_debian "$host"
   copy_sources "$debian"
   mount_in "$debian"
-  inside "$debian" apt-get update -q
+  inside "$debian" apt-get update -q || no_debian "$host"
   tests=passed sample=ran
   if [ $quick = yes ]; then
     say "$host: the plugin"
