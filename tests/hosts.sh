@@ -38,8 +38,8 @@ done
 
 say() { printf '== %s\n' "$*"; }
 fail() { printf 'FAILED: %s\n' "$*" >&2; exit 1; }
-no_debian() { printf 'FAILED: no Debian can be made here for %s; see above.\n' "$1" >&2; exit 3; }
-[ "$(id -u)" = 0 ] || fail "hosts.sh has to be run as root, since it makes other Debians and works in them."
+no_debian() { printf 'FAILED: no Debian can be made here: %s\n' "$1" >&2; exit 3; }
+[ "$(id -u)" = 0 ] || no_debian "hosts.sh has to be run as root, since it makes other Debians and works in them."
 if ! command -v debootstrap >/dev/null; then
   apt-get update -q
   DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends debootstrap
@@ -80,8 +80,8 @@ copy_sources() { # copy_sources FOLDER: as they are here, but for what git ignor
 }
 
 mount_in() { # mount_in DEBIAN: what programs in it expect
-  mountpoint -q "$1/proc" || { mount -t proc proc "$1/proc"; mounted=("$1/proc" "${mounted[@]}"); }
-  mountpoint -q "$1/dev" || { mount --bind /dev "$1/dev"; mounted=("$1/dev" "${mounted[@]}"); }
+  mountpoint -q "$1/proc" || { mount -t proc proc "$1/proc" || return; mounted=("$1/proc" "${mounted[@]}"); }
+  mountpoint -q "$1/dev" || { mount --bind /dev "$1/dev" || return; mounted=("$1/dev" "${mounted[@]}"); }
 }
 
 package() ( # package HOST DEBIAN: makes the package in DEBIAN and tries it in a fresh one
@@ -94,7 +94,7 @@ package() ( # package HOST DEBIAN: makes the package in DEBIAN and tries it in a
   inside "$2" bash -c "lintian --allow-root --fail-on error $packages/*.deb" || exit
   inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages/newer" \
     -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || exit
-  make_debian "$1" "$fresh.clean"
+  make_debian "$1" "$fresh.clean" || exit
   rm -rf --one-file-system "$fresh"
   cp -a "$fresh.clean" "$fresh"
   mkdir "$fresh/brushline"
@@ -122,10 +122,10 @@ for host in "${hosts[@]}"; do
   esac
   debian=$cache/$host
   say "$host: a Debian of its own in $debian"
-  make_debian "$host" "$debian" || no_debian "$host"
+  make_debian "$host" "$debian" || no_debian "$host, see above."
   copy_sources "$debian"
-  mount_in "$debian"
-  inside "$debian" apt-get update -q || no_debian "$host"
+  mount_in "$debian" || no_debian "nothing may be mounted."
+  inside "$debian" apt-get update -q || no_debian "$host, see above."
   tests=passed sample=ran
   if [ $quick = yes ]; then
     say "$host: the plugin"

@@ -13,6 +13,7 @@ build=$root/build/tests
 sanitized=$root/build/sanitized
 threads=$root/build/threads
 export LC_ALL=C.UTF-8
+cd "$root" # for the presets
 
 sanitizers=yes
 [ "${1:-}" = --no-sanitizers ] && sanitizers=no
@@ -27,13 +28,13 @@ ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 || f
 
 if [ "$sanitizers" = yes ]; then
   say "Core and wrappers again, under the address and undefined-behaviour sanitizers"
-  "$root/plugin/packaging/set-up.sh" --tests --build "$sanitized" \
-    -DBRUSHLINE_SANITIZE=address,undefined -DCMAKE_BUILD_TYPE=Sanitized -DCMAKE_CXX_FLAGS="-O1 -g1"
+  cmake --preset sanitized
+  cmake --build --preset sanitized
   ctest --test-dir "$sanitized" --output-on-failure --no-tests=error --parallel 2 || failed+=("the sanitized tests in $sanitized")
 
   say "What starts threads, under the thread sanitizer"
-  cmake -S "$root" -B "$threads" -G Ninja -DBRUSHLINE_SANITIZE=thread -DCMAKE_BUILD_TYPE=Sanitized -DCMAKE_CXX_FLAGS="-O1 -g1"
-  cmake --build "$threads" --target threaded_tests
+  cmake --preset threads
+  cmake --build --preset threads
   ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error || failed+=("the threads in $threads")
 
   say "Each fuzzer for a minute"

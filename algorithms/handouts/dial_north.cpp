@@ -7,9 +7,11 @@
 
 namespace brushline {
 
+bool isOnDial(double number, double full_circle) { return number >= 0 && number <= full_circle; }
+
 void DialNorth::add(const DialReading &reading, DialUnit unit) {
-  const auto onDial = [unit](double number) { return number >= 0 && number <= fullCircle(unit); };
-  if ((mUnit && *mUnit != unit) || !onDial(reading.dial) || !onDial(reading.back_dial.value_or(0))) {
+  if ((mUnit && *mUnit != unit) || !isOnDial(reading.dial, fullCircle(unit)) ||
+      !isOnDial(reading.back_dial.value_or(0), fullCircle(unit))) {
     mUnclear = true;
     return;
   }

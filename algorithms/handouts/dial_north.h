@@ -16,6 +16,9 @@ struct DialReading {
   std::optional<double> magnetic, geographic, grid; //!< bearings of the leg from the three norths, degrees
 };
 
+//! Whether a number can stand on a dial: 0 to its full circle, the end included; not NaN. Both in the dial's unit.
+bool isOnDial(double number, double full_circle);
+
 /**
  * Finds out which north the numbers on a dial count from, since legs tell the numbers and all three bearings, but not
  * which of them was rounded.

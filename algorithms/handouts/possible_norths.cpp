@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "handouts/possible_norths.h"
 
+#include "handouts/dial_north.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -31,8 +33,9 @@ double coarsestGraduation(const std::vector<DialWithBearings> &dials, double ful
 
 std::vector<North> possibleNorths(const std::vector<DialWithBearings> &dials, double full_circle) {
   std::vector<North> possible;
-  const auto onDial = [full_circle](const DialWithBearings &leg) { return leg.dial >= 0 && leg.dial <= full_circle; };
-  if (dials.empty() || !std::all_of(dials.begin(), dials.end(), onDial))
+  if (dials.empty() || !std::all_of(dials.begin(), dials.end(), [full_circle](const DialWithBearings &leg) {
+        return isOnDial(leg.dial, full_circle);
+      }))
     return possible;
   const double half = coarsestGraduation(dials, full_circle) / full_circle * 360 / 2;
   constexpr double slack = 1e-6; // degrees; that of the arithmetic

@@ -49,7 +49,8 @@ public:
 private:
   using Task = std::packaged_task<Result()>;
 
-  // A thread that does one task after the other, and ends when it is destroyed.
+  // A thread that does one task after the other, and ends when it is destroyed. The next one is given only when what
+  // came of the last is known.
   class Worker {
   public:
     Worker() : mThread(&Worker::work, this) {}
@@ -67,7 +68,7 @@ private:
     void give(Task task) {
       {
         const std::lock_guard<std::mutex> lock(mMutex);
-        mTasks.push_back(std::move(task));
+        mTask = std::move(task);
       }
       mWake.notify_one();
     }
@@ -76,11 +77,10 @@ private:
     void work() {
       std::unique_lock<std::mutex> lock(mMutex);
       for (;;) {
-        mWake.wait(lock, [this] { return mEnding || !mTasks.empty(); });
-        if (mTasks.empty())
+        mWake.wait(lock, [this] { return mEnding || mTask.valid(); });
+        if (!mTask.valid())
           return;
-        Task task = std::move(mTasks.front());
-        mTasks.pop_front();
+        Task task = std::move(mTask);
         lock.unlock();
         task();
         lock.lock();
@@ -89,7 +89,7 @@ private:
 
     std::mutex mMutex;
     std::condition_variable mWake;
-    std::deque<Task> mTasks;
+    Task mTask; // none when it is not valid
     bool mEnding = false;
     std::thread mThread; // the last, since it uses the others
   };

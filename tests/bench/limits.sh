@@ -40,13 +40,21 @@ steps() {
 make() { "$python" "$bench/make_input.py" "$@" || fail "no input: $*"; }
 grouped() { printf "%'d" "$1" | sed 's/,/ /g'; }
 
+# ask ALGORITHM KEY=VALUE...: measures it, with $result empty before; its exit code.
+ask() {
+  local algorithm=$1 code=0
+  shift
+  rm -rf "$result" && mkdir "$result"
+  measure "$host" run "brushline:$algorithm" -- "$@" || code=$?
+  ! grep -q 'not specified' "$temporary/said" || fail "$algorithm was not asked: $(cat "$temporary/said")"
+  return "$code"
+}
+
 # row WHAT SIZE ALGORITHM KEY=VALUE...: runs it and writes a line; a run that fails is told too.
 row() {
   local what=$1 size=$2 algorithm=$3 remark=''
   shift 3
-  rm -rf "$result" && mkdir "$result"
-  measure "$host" run "brushline:$algorithm" -- "$@" || remark="failed: $(reason)"
-  ! grep -q 'not specified' "$temporary/said" || fail "$algorithm was not asked: $(cat "$temporary/said")"
+  ask "$algorithm" "$@" || remark="failed: $(reason)"
   printf '%s: %s, %s s, %s MB %s\n' "$algorithm" "$size $what" "$seconds" "$megabytes" "$remark" >&2
   printf '| %s | %s %s | %s | %s | %s |\n' "$algorithm" "$size" "$what" "$seconds" "$megabytes" "$remark" >>"$table"
 }
@@ -57,10 +65,8 @@ reason() { grep -vE '^\s*$|^-+$|^(Inputs|Results|Running|Application)|^[A-Z_]+:\
 refused() {
   local what=$1 algorithm=$2
   shift 2
-  rm -rf "$result" && mkdir "$result"
-  if measure "$host" run "brushline:$algorithm" -- "$@"; then fail "$algorithm takes $what"; fi
+  if ask "$algorithm" "$@"; then fail "$algorithm takes $what"; fi
   [ -z "$(ls "$result")" ] || fail "$algorithm refuses $what and leaves files"
-  ! grep -q 'not specified' "$temporary/said" || fail "$algorithm was not asked: $(cat "$temporary/said")"
   printf '%s refuses %s: %s s\n' "$algorithm" "$what" "$seconds" >&2
   printf '| %s | %s | %s | %s | %s |\n' "$algorithm" "$what" "$seconds" "$megabytes" "$(reason)" >>"$temporary/refused"
 }

@@ -23,6 +23,16 @@ Layer cover(const std::vector<std::pair<QString, QString>> &classAndPolygon, con
   return layer(QStringLiteral("cover"), QStringLiteral("Polygon"), system, {field("class", FieldType::Text)}, rows);
 }
 
+//! Square cells from 600000, 5400100 on to the right and down.
+RasterShape cells(double side, int columns, int rows) {
+  RasterShape shape;
+  shape.crs = crs;
+  shape.transform = {600000, side, 0, 5400100, 0, -side};
+  shape.columns = columns;
+  shape.rows = rows;
+  return shape;
+}
+
 //! The value of a raster file at a place; NaN without data.
 double at(const QString &path, double x, double y) {
   QgsRasterLayer raster(path, QStringLiteral("sight"), QStringLiteral("gdal"));
@@ -84,11 +94,7 @@ private slots:
   }
 
   void measuredSightsComeFirstThenPolygonsThenCodes() {
-    RasterShape shape;
-    shape.crs = crs;
-    shape.transform = {600000, 10, 0, 5400100, 0, -10};
-    shape.columns = 30;
-    shape.rows = 10;
+    const RasterShape shape = cells(10, 30, 10);
     writeRaster(file("codes.tif"), shape, [](double, double, int) { return 10.0; }); // tree cover
     writeRaster(file("sights.tif"), shape, [](double x, double, int) {
       return x < 600050 ? 77.0 : x < 600060 ? 0.0 : std::nan("");
@@ -103,8 +109,8 @@ private slots:
     const Outcome own = run(id, parameters);
     QVERIFY2(own.ok, qPrintable(own.said()));
     QVERIFY(std::abs(at(file("d.tif"), 600045, 5400055) - 77) < 1e-3); // measured
-    QVERIFY(std::abs(at(file("d.tif"), 600055, 5400055) - 12) <
-            1e-3);                                           // a sight of 0 is no data; brush: regression only
+    // A sight of 0 is no data; brush: regression only.
+    QVERIFY(std::abs(at(file("d.tif"), 600055, 5400055) - 12) < 1e-3);
     QVERIFY(std::isnan(at(file("d.tif"), 600205, 5400055))); // 10 is none of our own names
     parameters = common;
     parameters.insert({{"COVER_LEGEND", 1}, {"OUTPUT", file("e.tif")}});
@@ -158,11 +164,7 @@ private slots:
 #ifdef Q_OS_UNIX
   // At the beginning, while rows are still being made, and at the end.
   void aFullDiskLeavesNoHalfFile() {
-    RasterShape shape;
-    shape.crs = crs;
-    shape.transform = {600000, 1, 0, 5400100, 0, -1};
-    shape.columns = 3000;
-    shape.rows = 1000;
+    const RasterShape shape = cells(1, 3000, 1000);
     Random random(7);
     writeRaster(file("rough.tif"), shape, [&random](double, double, int) { return random.between(1, 100); });
     const QVariantMap parameters{{"SIGHT_RASTER", file("rough.tif")}, {"CELL", 1}, {"OUTPUT", file("h.tif")}};
