@@ -51,7 +51,7 @@ count() { find "$1" -maxdepth 1 -name "$2" | wc -l; }
 [ -s "$out/cards/cards.html" ] || fail "the cards have no list"
 [ "$(grep -c '<rte>' "$out/routes.gpx")" = 200 ] || fail "$(grep -c '<rte>' "$out/routes.gpx") routes instead of 200"
 for walker in 1 5; do
-  pdftotext "$out/cards/Course 40 - Walker $walker.pdf" - | grep -q "Walker $walker" || fail "a card without its walker"
+  pdftotext "$out/cards/Course 40 - Walker $walker.pdf" - | grep "Walker $walker" >/dev/null || fail "a card without its walker"
 done
 [ -z "$(find "$out" -name '.*' -mindepth 1)" ] || fail "something half-written was left"
 echo "200 cards, 200 tables, 200 routes"

@@ -52,7 +52,7 @@ process "keys" run brushline:annotatelegs -- "${keys[@]}"
 compare "qgis_process, keys" "$ways/reference" "$ways/keys"
 
 "${input[@]}" json "$ways/json" >"$temporary/input.json"
-if "$host" --help 2>/dev/null | grep -q STDIN; then
+if "$host" --help 2>/dev/null | grep STDIN >/dev/null; then
   process "JSON" run brushline:annotatelegs - <"$temporary/input.json"
   compare "qgis_process, JSON on standard input" "$ways/reference" "$ways/json"
 else

@@ -55,9 +55,13 @@ run() { # run FOLDER [HOW ...]: both streams in $temporary/out
 finals() { find "$1" -maxdepth 1 -type f ! -name '.*' | sort; }
 leftovers() { find "$1" -mindepth 1 -name '.*'; } # what shows in no listing
 # A file that is being written may have no name yet.
-writing() { find "/proc/$1/fd" -lname "$2/*" 2>/dev/null | grep -q .; } # writing PROCESS FOLDER
+writing() { [ -n "$(find "/proc/$1/fd" -lname "$2/*" -print -quit 2>/dev/null)" ]; } # writing PROCESS FOLDER
 await_writing() { # await_writing PROCESS FOLDER: until it begins, or the process is gone
-  until writing "$1" "$2" || [ -n "$(ls -A "$2")" ] || ! kill -0 "$1" 2>/dev/null; do sleep 0.005; done
+  local new old=("$2"/* "$2"/.[!.]*)
+  # What needs no program is asked first: some write for a few milliseconds alone.
+  until new=("$2"/* "$2"/.[!.]*) && [ "${new[*]}" != "${old[*]}" ] || writing "$1" "$2" || ! kill -0 "$1" 2>/dev/null; do
+    sleep 0.002
+  done
 }
 is_whole() { # is_whole FILE
   if [ $loose = no ]; then cmp -s "$1" "$temporary/reference/$(basename "$1")"; else
@@ -105,7 +109,7 @@ echo "   $count file(s), $size bytes, $long points, rows, pages or cells; $milli
 check_inputs "an undisturbed run"
 
 # The check itself has to find a broken file.
-broken=$(finals "$temporary/reference" | head -n 1)
+read -r broken < <(finals "$temporary/reference")
 mkdir "$temporary/broken"
 head -c $(($(stat -c %s "$broken") / 2)) "$broken" >"$temporary/broken/$(basename "$broken")"
 is_whole "$temporary/broken/$(basename "$broken")" && fail "half a file passes for a whole one."
@@ -191,10 +195,9 @@ for ((round = 1; round <= rounds || (inside == 0 && round <= rounds + 20); ++rou
   command_for "$folder"
   "${command[@]}" >"$temporary/out" 2>&1 &
   pid=$!
-  if [ $old = 0 ]; then await_writing "$pid" "$folder"; else
-    until writing "$pid" "$folder" || [ -n "$(leftovers "$folder")" ] || ! kill -0 "$pid" 2>/dev/null; do sleep 0.005; done
-  fi
+  await_writing "$pid" "$folder"
   wait_ms=$((milliseconds * RANDOM / 32768))
+  if ((round % 3 == 1 || round > rounds)); then wait_ms=0; fi
   sleep "$(printf '%d.%03d' $((wait_ms / 1000)) $((wait_ms % 1000)))"
   kill -STOP "$pid" 2>/dev/null || true # so that it does not move on between looking and killing
   new=$(finals "$folder" | while read -r file; do is_old "$file" || echo "$file"; done | wc -l)
