@@ -136,12 +136,12 @@ void LegWriter::writeDrift(const QVariant &route, const AnnotatedLeg &leg, size_
 
 QVariantMap LegWriter::finish(QgsProcessingFeedback *feedback) {
   begin();
-  QVariantMap results{{routeCountKey, double(mRoutes)}, {legCountKey, double(mRows)}};
-  results[legsKey] = mLegs->finish(QStringLiteral(":/brushline/styles/legs.qml"));
-  if (mMarks)
-    results[marksKey] = mMarks->finish(QStringLiteral(":/brushline/styles/marks.qml"));
-  if (mDrift)
-    results[driftKey] = mDrift->finish(QStringLiteral(":/brushline/styles/drift.qml"));
+  QVariantMap results = VectorOutput::finishAll({{mLegs.get(), QStringLiteral(":/brushline/styles/legs.qml")},
+                                                 {mMarks.get(), QStringLiteral(":/brushline/styles/marks.qml")},
+                                                 {mDrift.get(), QStringLiteral(":/brushline/styles/drift.qml")}},
+                                                feedback);
+  results.insert(routeCountKey, double(mRoutes));
+  results.insert(legCountKey, double(mRows));
   if (mOverlapping > 0)
     feedback->pushWarning(
         tr("%n leg(s) cross cover polygons that overlap: the first in the layer counts.", nullptr, int(mOverlapping)));

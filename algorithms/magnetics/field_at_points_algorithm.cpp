@@ -130,7 +130,7 @@ QVariantMap FieldAtPointsAlgorithm::run(const ParameterReader &reader, QgsProces
       feedback->setProgress(100 * mPoints->fraction());
   }
   report(counts, feedback);
-  return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/field_at_points.qml"))}};
+  return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/field_at_points.qml"), feedback)}};
 }
 
 void FieldAtPointsAlgorithm::report(const Counts &counts, QgsProcessingFeedback *feedback) const {

@@ -99,7 +99,7 @@ QVariantMap NorthLinesAlgorithm::run(const ParameterReader &reader, QgsProcessin
   } catch (const AreaOutOfReach &) {
     throw QgsProcessingException(north_lines_parameters::outOfReach(mSetting));
   }
-  return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/north_lines.qml"))}};
+  return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/north_lines.qml"), feedback)}};
 }
 
 void NorthLinesAlgorithm::report(const NorthLinesReport &report, QgsProcessingFeedback *feedback) const {

@@ -143,7 +143,7 @@ QVariantMap AimOffWriter::finish(long skipped, QgsProcessingFeedback *feedback) 
   QVariantMap results{{QStringLiteral("START_COUNT"), double(mStarts)},
                       {QStringLiteral("LEG_COUNT"), double(mRows)},
                       {QStringLiteral("SKIPPED_COUNT"), double(skipped)}};
-  results[outputKey] = mOutput->finish(QStringLiteral(":/brushline/styles/aimoff.qml"));
+  results[outputKey] = mOutput->finish(QStringLiteral(":/brushline/styles/aimoff.qml"), feedback);
   if (mUnsure > 0)
     feedback->pushWarning(tr("%n start(s) have no aim as sure as asked for: see the field warnings, and do not send "
                              "anybody by these without looking at the map.",

@@ -159,7 +159,7 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
     feedback->pushWarning(
         tr("On %1 m of the legs there are no heights: the slope there is not known.").arg(whole(mWithoutHeights)));
   QVariantMap results;
-  results.insert(outputKey, output.finish(QStringLiteral(":/brushline/styles/hazards.qml")));
+  results.insert(outputKey, output.finish(QStringLiteral(":/brushline/styles/hazards.qml"), feedback));
   results.insert(countKey, int(count));
   feedback->pushInfo(count == 0 ? tr("No hazard was found. That does not mean that there is none: the layers know only "
                                      "what somebody drew.")

@@ -310,7 +310,7 @@ void DetourWriter::writeLeg(const RouteInput &route, const RouteLeg &leg, const 
 
 QVariantMap DetourWriter::finish() {
   begin();
-  QVariantMap results{{outputKey, mOutput->finish(QStringLiteral(":/brushline/styles/detour.qml"))},
+  QVariantMap results{{outputKey, mOutput->finish(QStringLiteral(":/brushline/styles/detour.qml"), mFeedback)},
                       {detoursKey, double(mDetours)},
                       {notPassedKey, double(mNotPassed)}};
   mFeedback->pushInfo(tr("%1 leg(s), %2 detour(s).").arg(mLegs).arg(mDetours));

@@ -152,7 +152,7 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
   if (!output)
     output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
   QVariantMap results;
-  results.insert(outputKey, output->finish(QStringLiteral(":/brushline/styles/features_met.qml")));
+  results.insert(outputKey, output->finish(QStringLiteral(":/brushline/styles/features_met.qml"), feedback));
   results.insert(countKey, int(count));
   feedback->pushInfo(tr("%n feature(s) met.", nullptr, int(count)));
   return results;

@@ -107,10 +107,9 @@ void PlannedRoutes::write(const QString &route, const FoundRoute &found) {
   ++mCount;
 }
 
-QVariantMap PlannedRoutes::finish(QVariantMap results) {
-  results.insert(minutesKey, mMinutes);
-  results.insert(outputKey, mOutput.finish(QStringLiteral(":/brushline/styles/planned_routes.qml")));
-  return results;
+QVariantMap PlannedRoutes::finish(const QgsFeedback *feedback) {
+  return {{outputKey, mOutput.finish(QStringLiteral(":/brushline/styles/planned_routes.qml"), feedback)},
+          {minutesKey, mMinutes}};
 }
 
 } // namespace brushline

@@ -44,8 +44,7 @@ public:
   PlannedRoutes(const ParameterReader &reader, const QgsCoordinateReferenceSystem &crs, const NamedPlaces *names);
   void write(const QString &route, const FoundRoute &found);
   int count() const { return mCount; }
-  //! \param results of other outputs, to be joined.
-  QVariantMap finish(QVariantMap results);
+  QVariantMap finish(const QgsFeedback *feedback);
 
 private:
   VectorOutput mOutput;

@@ -368,9 +368,9 @@ QVariantMap PracticeCourseWriter::write() {
     routes.add(feature);
     writeControls(controls, i);
   }
-  QVariantMap results;
-  results.insert(outputKey, routes.finish(QStringLiteral(":/brushline/styles/practice_courses.qml")));
-  results.insert(controlsKey, controls.finish(QStringLiteral(":/brushline/styles/course_controls.qml")));
+  QVariantMap results = VectorOutput::finishAll({{&routes, QStringLiteral(":/brushline/styles/practice_courses.qml")},
+                                                 {&controls, QStringLiteral(":/brushline/styles/course_controls.qml")}},
+                                                mFeedback);
   results.insert(countKey, int(set.courses.size()));
   results.insert(controlCountKey, int(std::count_if(mLetters.begin(), mLetters.end(),
                                                     [](const QString &letter) { return !letter.isEmpty(); })));

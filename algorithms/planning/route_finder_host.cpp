@@ -2,7 +2,6 @@
 #include "planning/route_finder_host.h"
 
 #include "shared/base_algorithm.h"
-#include "shared/raster_output_host.h"
 
 #include <algorithm>
 #include <cmath>
@@ -103,8 +102,9 @@ QString RouteFinder::whyNoWay(CellPosition start, CellPosition end, const Progre
              : tr("there is no way: the end is enclosed by %1.").arg(described(fromEnd));
 }
 
-QString RouteFinder::writeEffort(const ParameterReader &reader, const QString &key, const std::vector<PlacePair> &pairs,
-                                 QgsProcessingFeedback *feedback, const Told &told) {
+std::unique_ptr<RasterOutput> RouteFinder::writeEffort(const ParameterReader &reader, const QString &key,
+                                                       const std::vector<PlacePair> &pairs,
+                                                       QgsProcessingFeedback *feedback, const Told &told) {
   const EffortGrid &grid = mSetting.ground.grid();
   const FeedbackProgress progress(feedback);
   if (!mEverywhere) {
@@ -114,8 +114,8 @@ QString RouteFinder::writeEffort(const ParameterReader &reader, const QString &k
     const double cells = double(grid.columns()) * double(grid.rows());
     mSurface.search(starts, nullptr, progress, [&](size_t settled) { told(0.8 * double(settled) / cells); });
   }
-  RasterOutput output(reader, key, mSetting.ground.extent(), int(grid.columns()), int(grid.rows()),
-                      mSetting.ground.crs());
+  auto output = std::make_unique<RasterOutput>(reader, key, mSetting.ground.extent(), int(grid.columns()),
+                                               int(grid.rows()), mSetting.ground.crs());
   constexpr int64_t together = 16;
   std::vector<double> minutes;
   for (int64_t row = 0; row < grid.rows(); row += together) {
@@ -126,9 +126,9 @@ QString RouteFinder::writeEffort(const ParameterReader &reader, const QString &k
     for (int64_t r = row; r < last; ++r)
       for (int64_t column = 0; column < grid.columns(); ++column)
         minutes.push_back(double(mSurface.secondsAt(column, r)) / 60);
-    output.writeRows(int(row), minutes);
+    output->writeRows(int(row), minutes);
   }
-  return output.finish();
+  return output;
 }
 
 } // namespace brushline

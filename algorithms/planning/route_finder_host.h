@@ -5,8 +5,10 @@
 #include "planning/effort_surface.h"
 #include "planning/plan_legs.h"
 #include "planning/planned_routes_host.h"
+#include "shared/raster_output_host.h"
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 namespace brushline {
@@ -35,9 +37,10 @@ public:
   //! \param everywhere the surface is searched to its ends, for EFFORT. Throws Cancelled.
   FoundRoute find(const PlacePair &pair, bool everywhere, const Progress &progress, const Told &told);
 
-  //! Writes the least minutes from the starts. \returns the value for the results.
-  QString writeEffort(const ParameterReader &reader, const QString &key, const std::vector<PlacePair> &pairs,
-                      QgsProcessingFeedback *feedback, const Told &told);
+  //! Writes the least minutes from the starts. \returns the raster, yet to be finished. Throws Cancelled.
+  std::unique_ptr<RasterOutput> writeEffort(const ParameterReader &reader, const QString &key,
+                                            const std::vector<PlacePair> &pairs, QgsProcessingFeedback *feedback,
+                                            const Told &told);
 
 private:
   QString whyNoWay(CellPosition start, CellPosition end, const Progress &progress);

@@ -168,10 +168,13 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
         skip(QStringLiteral("%1: %2").arg(pair.name, found.reason), feedback);
       done += step;
     }
+    std::unique_ptr<RasterOutput> surface;
     if (effort && output.count() > 0)
-      results.insert(effortKey, finder.writeEffort(reader, effortKey, mPairs, feedback, told));
+      surface = finder.writeEffort(reader, effortKey, mPairs, feedback, told);
     if (output.count() > 0)
-      results = output.finish(results);
+      results = output.finish(feedback);
+    if (surface) // no more to be cancelled
+      results.insert(effortKey, surface->finish());
   }
   if (results.isEmpty())
     throw QgsProcessingException(tr("No route could be planned. %1").arg(mFirstReason));

@@ -245,10 +245,9 @@ QVariantMap CalibratedWalkers::finish() {
   if (!mOutput)
     throw QgsProcessingException(
         tr("There is no number for any of the %n walker(s). %1", nullptr, int(mLeftOut)).arg(mFirst));
-  QVariantMap results{
-      {outputKey, mOutput->finish(QString())}, {walkersKey, double(mWritten)}, {usedKey, double(mUsed)}};
-  if (mTries)
-    results.insert(triesKey, mTries->finish(QString()));
+  QVariantMap results = VectorOutput::finishAll({{mOutput.get(), QString()}, {mTries.get(), QString()}}, mFeedback);
+  results.insert(walkersKey, double(mWritten));
+  results.insert(usedKey, double(mUsed));
   mFeedback->pushInfo(tr("%1 walker(s), %2 try(s) used, %3 flagged.").arg(mWritten).arg(mUsed).arg(mFlagged));
   if (mLeftOut > 0)
     mFeedback->pushWarning(

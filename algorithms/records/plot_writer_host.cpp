@@ -145,10 +145,11 @@ void PlotWriter::writeClosure(const RecordedRoute &route, const PlottedRoute &pl
 
 QVariantMap PlotWriter::finish() {
   begin();
-  QVariantMap results{{routesKey, double(mRoutes)}, {legsKey, double(mRows)}, {beyondKey, double(mBeyond)}};
-  results[outputKey] = mLegs->finish(QStringLiteral(":/brushline/styles/legs.qml"));
-  if (mClosure)
-    results[closureKey] = mClosure->finish(QString());
+  QVariantMap results = VectorOutput::finishAll(
+      {{mLegs.get(), QStringLiteral(":/brushline/styles/legs.qml")}, {mClosure.get(), QString()}}, mFeedback);
+  results.insert(routesKey, double(mRoutes));
+  results.insert(legsKey, double(mRows));
+  results.insert(beyondKey, double(mBeyond));
   if (mBeyond > 0)
     mFeedback->pushWarning(
         tr("%n route(s) miss their end by more than errors allow: look for slips before anybody walks "

@@ -216,12 +216,10 @@ QVariantMap WalkedLegsWriter::finish() {
       mFeedback->pushInfo(who + QStringLiteral(": ") + WalkWords::numbers(group) + QLatin1Char(' ') +
                           WalkWords::hint(group));
   }
-  QVariantMap results{{outputKey, mLegs->finish(QStringLiteral(":/brushline/styles/walked_legs.qml"))}};
-  if (mProfile)
-    results[profileKey] = mProfile->finish(QStringLiteral(":/brushline/styles/track_profile.qml"));
-  if (mGroups)
-    results[groupsKey] = mGroups->finish(QString());
-  return results;
+  return VectorOutput::finishAll({{mLegs.get(), QStringLiteral(":/brushline/styles/walked_legs.qml")},
+                                  {mProfile.get(), QStringLiteral(":/brushline/styles/track_profile.qml")},
+                                  {mGroups.get(), QString()}},
+                                 mFeedback);
 }
 
 } // namespace brushline

@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/vector_output_host.h"
 
+#include "quantities/progress.h"
 #include "shared/gdal_errors_host.h"
 #include "shared/input_files_host.h"
+#include "shared/layer_files_host.h"
 
-#include <QFile>
 #include <QFileInfo>
-#include <gdal.h>
-#include <ogr_api.h>
 #include <qgsabstractdatabaseproviderconnection.h>
 #include <qgsexception.h>
+#include <qgsfeedback.h>
 #include <qgsmessagelog.h>
 #include <qgsprovidermetadata.h>
 #include <qgsproviderregistry.h>
-#include <qgsvectorfilewriter.h>
 #include <qgsvectorlayer.h>
 
 #include <cmath>
@@ -50,59 +49,6 @@ private:
   Look mLook;
 };
 
-// Removes a file output that was begun, with the side files of its format.
-void removeFiles(const QString &destination) {
-  const QString path = destination.section(QLatin1Char('|'), 0, 0);
-  const QFileInfo file(path);
-  if (!file.isFile())
-    return;
-  if (file.suffix().compare(QLatin1String("shp"), Qt::CaseInsensitive) == 0) {
-    QgsVectorFileWriter::deleteShapeFile(path);
-    return;
-  }
-  QFile::remove(path);
-  for (const char *side : {"-wal", "-shm", "-journal"})
-    QFile::remove(path + QLatin1String(side));
-  if (file.suffix().compare(QLatin1String("csv"), Qt::CaseInsensitive) == 0)
-    QFile::remove(path + QLatin1Char('t')); // column types
-}
-
-// How a text file ends.
-QByteArray endOf(const QString &path) {
-  QFile file(path);
-  return file.open(QIODevice::ReadOnly) && file.seek(std::max<qint64>(0, file.size() - 8)) ? file.readAll()
-                                                                                           : QByteArray();
-}
-
-// How many features a file holds, where the format is one that gives back what was put in; 0: it cannot be read to its
-// end.
-std::optional<long> featuresIn(const QString &destination) {
-  const QString path = destination.section(QLatin1Char('|'), 0, 0);
-  const QString ending = QFileInfo(path).suffix().toLower();
-  if (ending == QLatin1String("geojson")) // counting would read a large one into memory
-    return endOf(path).trimmed().endsWith('}') ? std::nullopt : std::optional<long>(0);
-  static const QStringList sure{QStringLiteral("gpkg"), QStringLiteral("shp"), QStringLiteral("fgb"),
-                                QStringLiteral("csv")};
-  if (!sure.contains(ending) || !QFileInfo(path).isFile())
-    return std::nullopt;
-  const std::unique_ptr<void, decltype(&GDALClose)> data(
-      GDALOpenEx(path.toUtf8().constData(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr), &GDALClose);
-  if (!data)
-    return 0;
-  const QString layer = destination.section(QLatin1String("layername="), 1, 1).section(QLatin1Char('|'), 0, 0);
-  OGRLayerH rows = layer.isEmpty() ? GDALDatasetGetLayer(data.get(), 0)
-                                   : GDALDatasetGetLayerByName(data.get(), layer.toUtf8().constData());
-  const GIntBig count = rows ? OGR_L_GetFeatureCount(rows, TRUE) : 0;
-  if (ending == QLatin1String("fgb") && count > 0) { // its head tells
-    const OGRFeatureH last = OGR_L_GetFeature(rows, count - 1);
-    OGR_F_Destroy(last);
-    return last ? long(count) : 0;
-  }
-  if (ending == QLatin1String("csv") && !endOf(path).endsWith('\n'))
-    return 0;
-  return long(count);
-}
-
 } // namespace
 
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
@@ -115,10 +61,12 @@ VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, co
     throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written, since a FlatGeobuf keeps no table without "
                                     "geometries. Give a name that ends in .gpkg or .csv.")
                                      .arg(key, reader.definition(key)->description(), mGiven));
+  const QStringList options = optionsWithoutIndex(mGiven, type);
+  mIndexLeftOut = !options.isEmpty();
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
-                                                         reader.context(), mDestination, flags));
+                                                         reader.context(), mDestination, flags, {}, {}, options));
   } catch (const QgsProcessingException &error) {
     reason = error.what();
   }
@@ -137,7 +85,7 @@ VectorOutput::~VectorOutput() {
   if (const auto table = tableTarget(mGiven)) // among others, which stay
     removeTable(*table);
   else
-    removeFiles(mDestination);
+    removeLayerFiles(mDestination);
 }
 
 void VectorOutput::removeTable(const TableTarget &target) const {
@@ -181,7 +129,7 @@ void VectorOutput::add(QgsFeature &feature) {
 }
 
 // The host's writers tell nobody when the end of a file could not be written, and GDAL's for GeoJSON not even GDAL.
-void VectorOutput::close() {
+void VectorOutput::close(const QgsFeedback *feedback) {
   const GdalErrors errors;
   if (!host::finalize(*mSink))
     fail(mSink->lastError());
@@ -190,10 +138,14 @@ void VectorOutput::close() {
     fail(errors.firstOr(QString()));
   if (const auto there = featuresIn(mDestination); there && *there != mAdded)
     fail(errors.firstOr(tr("%1 of %2 features are in it").arg(*there).arg(mAdded)));
+  if (mIndexLeftOut)
+    if (const QString reason = makeIndex(mDestination, feedback); !reason.isEmpty())
+      fail(reason);
+  if (feedback && feedback->isCanceled())
+    throw Cancelled();
 }
 
-QString VectorOutput::finish(const QString &styleResource) {
-  close();
+QString VectorOutput::keep(const QString &styleResource) {
   mFinished = true;
   const Look look{styleResource, mWalker};
   if (!styleResource.isEmpty() && mContext.willLoadLayerOnCompletion(mDestination))
@@ -201,6 +153,22 @@ QString VectorOutput::finish(const QString &styleResource) {
   if (mStyles && !styleResource.isEmpty())
     mStyles->add(mDestination, look);
   return mDestination;
+}
+
+QVariantMap VectorOutput::finishAll(std::initializer_list<Styled> outputs, const QgsFeedback *feedback) {
+  for (const auto &[output, style] : outputs)
+    if (output)
+      output->close(feedback);
+  QVariantMap results;
+  for (const auto &[output, style] : outputs)
+    if (output)
+      results.insert(output->mKey, output->keep(style));
+  return results;
+}
+
+QString VectorOutput::finish(const QString &styleResource, const QgsFeedback *feedback) {
+  close(feedback);
+  return keep(styleResource);
 }
 
 } // namespace brushline

@@ -45,20 +45,28 @@ public:
   //! Writes a feature. Throws QgsProcessingException when it cannot be written, as far as that is known by then.
   void add(QgsFeature &feature);
 
+  //! An output and the path of its style inside the library, applied when the host shows the layer; empty: none.
+  using Styled = std::pair<VectorOutput *, QString>;
+
   /**
-   * Ends the writing; the layer stays. Throws QgsProcessingException, and nothing stays, when the file does not hold
-   * what was added: for GeoPackage, shapefile, FlatGeobuf, GeoJSON and CSV the features in it are counted.
+   * Ends the writing of all outputs of a run; the layers stay. When it throws none does. QgsProcessingException: a file
+   * does not hold what was added; for GeoPackage, shapefile, FlatGeobuf, GeoJSON and CSV the features in it are
+   * counted. Cancelled: as soon as a file is closed, or in the middle of a GeoPackage's index.
    *
-   * \param styleResource path of a style inside the library, applied when the host shows the layer; empty: none.
-   * \returns the value for the algorithm's results.
+   * \param outputs null ones were not asked for. \param feedback hears of a cancel; may be null.
+   * \returns the algorithm's results, by the outputs' keys.
    */
-  QString finish(const QString &styleResource);
+  static QVariantMap finishAll(std::initializer_list<Styled> outputs, const QgsFeedback *feedback);
+
+  //! The same for one. \returns the value for the algorithm's results.
+  QString finish(const QString &styleResource, const QgsFeedback *feedback);
 
 private:
   void fail(const QString &reason);
   void removeTable(const TableTarget &target) const;
   void seeWalker(const QgsFeature &feature);
-  void close();
+  void close(const QgsFeedback *feedback);
+  QString keep(const QString &styleResource);
 
   QgsProcessingContext &mContext;
   QString mKey;
@@ -67,6 +75,7 @@ private:
   std::unique_ptr<QgsFeatureSink> mSink;
   std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
   long mAdded = 0;
+  bool mIndexLeftOut; // to be made at the end
   int mWalkerField;
   std::optional<QString> mWalker; // whose labels are worn; see Look
   QString mFirstWalker;

@@ -165,11 +165,10 @@ void ChosenMarksWriter::writeGap(const Leg &leg, const QVariant &walkerName, con
 
 QVariantMap ChosenMarksWriter::finish(QgsProcessingFeedback *feedback) {
   begin();
-  QVariantMap results{{marksKey, mMarks->finish(QStringLiteral(":/brushline/styles/chosen_marks.qml"))}};
-  if (mSightings)
-    results[sightingsKey] = mSightings->finish(QStringLiteral(":/brushline/styles/sightings.qml"));
-  if (mGaps)
-    results[gapsKey] = mGaps->finish(QStringLiteral(":/brushline/styles/gaps.qml"));
+  QVariantMap results = VectorOutput::finishAll({{mMarks.get(), QStringLiteral(":/brushline/styles/chosen_marks.qml")},
+                                                 {mSightings.get(), QStringLiteral(":/brushline/styles/sightings.qml")},
+                                                 {mGaps.get(), QStringLiteral(":/brushline/styles/gaps.qml")}},
+                                                feedback);
   feedback->pushInfo(tr("%1 mark(s) written.").arg(mMarkCount));
   if (mGapCount > 0)
     feedback->pushWarning(

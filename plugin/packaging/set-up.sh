@@ -28,7 +28,7 @@ say() { printf '== %s\n' "$*"; }
 
 packages=(g++ cmake make ninja-build
   libqgis-dev qgis qgis-providers python3-qgis python3-gdal
-  libgeographiclib-dev libproj-dev libgdal-dev libboost-dev
+  libgeographiclib-dev libproj-dev libgdal-dev libsqlite3-dev libboost-dev
   qtbase5-dev libqt5svg5-dev qtpositioning5-dev qttools5-dev qttools5-dev-tools
   fonts-dejavu-core) # a font for the cards; without a desktop there may be none
 if [ "$tests" = yes ]; then

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// Check values: what is put in; no outside source.
+#include "quantities/progress.h"
+#include "shared/vector_output_host.h"
+#include "support/host_fixture.h"
+
+#include <QDir>
+#include <qgsexception.h>
+
+using namespace brushline;
+using namespace brushline::test;
+
+namespace {
+
+// Has two outputs and does nothing.
+class Writing final : public QgsProcessingAlgorithm {
+public:
+  Writing() {
+    for (const char *key : {"FIRST", "SECOND"})
+      addParameter(new QgsProcessingParameterFeatureSink(key, key));
+  }
+  QString name() const override { return QStringLiteral("writing"); }
+  QString displayName() const override { return name(); }
+  void initAlgorithm(const QVariantMap &) override {}
+  QgsProcessingAlgorithm *createInstance() const override { return new Writing(); }
+  QVariantMap processAlgorithm(const QVariantMap &, QgsProcessingContext &, QgsProcessingFeedback *) override {
+    return {};
+  }
+};
+
+// Two outputs into a folder, with some points each.
+struct Outputs {
+  explicit Outputs(const QString &ending)
+      : parameters{{"FIRST", folder.filePath("first" + ending)}, {"SECOND", folder.filePath("second" + ending)}} {
+    const QgsCoordinateReferenceSystem crs(QStringLiteral("EPSG:32633"));
+    const ParameterReader reader(algorithm, parameters, context);
+    const QgsFields fields = fieldsOf({{"number", FieldType::Integer}});
+    first = std::make_unique<VectorOutput>(reader, QStringLiteral("FIRST"), fields, host::point, crs);
+    second = std::make_unique<VectorOutput>(reader, QStringLiteral("SECOND"), fields, host::point, crs);
+    QgsFeature feature(fields);
+    for (int i = 0; i < 100; ++i) {
+      feature.setGeometry(QgsGeometry::fromPointXY({i * 10.0, 0}));
+      feature.setAttributes({i});
+      first->add(feature);
+      second->add(feature);
+    }
+  }
+  QVariantMap finish(QgsFeedback *feedback = nullptr) {
+    return VectorOutput::finishAll({{first.get(), QString()}, {nullptr, QString()}, {second.get(), QString()}},
+                                   feedback);
+  }
+  // What is in the folder once the outputs are gone.
+  QStringList left() {
+    first.reset();
+    second.reset();
+    return QDir(folder.path()).entryList(QDir::Files | QDir::Hidden);
+  }
+
+  QTemporaryDir folder;
+  Writing algorithm;
+  QVariantMap parameters;
+  QgsProcessingContext context;
+  std::unique_ptr<VectorOutput> first, second;
+};
+
+} // namespace
+
+class VectorOutputTest : public QObject {
+  Q_OBJECT
+
+private slots:
+  void allStay_data();
+  void allStay();
+  void noneStaysAfterACancel();
+  void noneStaysAfterAFailure();
+  void noneStaysUnfinished();
+};
+
+void VectorOutputTest::allStay_data() {
+  QTest::addColumn<QString>("ending");
+  QTest::newRow("GeoPackage") << ".gpkg";
+  QTest::newRow("GeoJSON") << ".geojson";
+  QTest::newRow("GeoPackage by default") << "";
+}
+
+void VectorOutputTest::allStay() {
+  QFETCH(QString, ending);
+  Outputs outputs(ending);
+  const QVariantMap results = outputs.finish();
+  QCOMPARE(results.keys(), QStringList({"FIRST", "SECOND"}));
+  for (const QVariant &path : results) {
+    const QgsVectorLayer layer(path.toString(), QStringLiteral("written"), QStringLiteral("ogr"));
+    QCOMPARE(layer.featureCount(), 100L);
+    if (ending != QLatin1String(".geojson"))
+      QCOMPARE(layer.hasSpatialIndex(), QgsFeatureSource::SpatialIndexPresent);
+  }
+  QCOMPARE(outputs.left().size(), 2);
+}
+
+void VectorOutputTest::noneStaysAfterACancel() {
+  Outputs outputs(QStringLiteral(".gpkg"));
+  QgsFeedback feedback;
+  feedback.cancel();
+  QVERIFY_EXCEPTION_THROWN(outputs.finish(&feedback), Cancelled);
+  QCOMPARE(outputs.left(), QStringList());
+}
+
+void VectorOutputTest::noneStaysAfterAFailure() {
+  Outputs outputs(QStringLiteral(".gpkg"));
+  QVERIFY(QFile::remove(outputs.folder.filePath(QStringLiteral("second.gpkg"))));
+  QVERIFY_EXCEPTION_THROWN(outputs.finish(), QgsProcessingException);
+  QCOMPARE(outputs.left(), QStringList());
+}
+
+void VectorOutputTest::noneStaysUnfinished() {
+  Outputs outputs(QStringLiteral(".gpkg"));
+  QCOMPARE(outputs.left(), QStringList());
+}
+
+BRUSHLINE_HOST_TEST_MAIN(VectorOutputTest)
+#include "vector_output_test.moc"
