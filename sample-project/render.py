@@ -23,10 +23,10 @@ from osgeo import gdal                      # noqa: E402
 from qgis.PyQt.QtCore import QBuffer, QByteArray, QEventLoop, QPointF, QRectF, QSize, Qt, QUrl   # noqa: E402
 from qgis.PyQt.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter, QPen  # noqa: E402
 from qgis.core import (                     # noqa: E402
-    QgsApplication, QgsColorRampShader, QgsCoordinateTransform, QgsExpressionContextUtils, QgsFeature, QgsGeometry,
+    QgsApplication, QgsCoordinateTransform, QgsExpressionContextUtils, QgsFeature, QgsGeometry,
     QgsLabelingEngineSettings, QgsLineSymbol, QgsMapLayer, QgsMapRendererCustomPainterJob, QgsMapSettings,
     QgsMarkerSymbol, QgsPalLayerSettings, QgsPointXY, QgsProcessingContext, QgsProcessingFeedback, QgsProject,
-    QgsRasterLayer, QgsRasterShader, QgsRectangle, QgsSingleBandPseudoColorRenderer, QgsSingleSymbolRenderer,
+    QgsRasterLayer, QgsRectangle, QgsSingleSymbolRenderer,
     QgsTextBufferSettings, QgsTextFormat, QgsVectorLayer, QgsVectorLayerSimpleLabeling)
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -287,24 +287,15 @@ def hazards():
     return layers, box_round(layers, 160, 60, 160, 60)
 
 
-SIGHT = [(10, "#3c3c3c"), (20, "#6e6e6e"), (40, "#9a9a9a"), (80, "#c4c4c4"), (float("inf"), "#f4f4f4")]
-
-
 def sight():
-    """How far one sees, in greys; sight distance has no style of its own, since any raster style will do."""
+    """How far one sees, by the classes of its own style."""
     box = box_round([layer("routes", "route = 'Camp to stand'")], 110, 485)
     path = os.path.join(SCRATCH.name, "sight.tif")
     run("sightsurface", {"COVER": layer("cover"), "COVER_CLASS": "class", "CELL": 5,
                          "EXTENT": extent(box.buffered(100)), "OUTPUT": path})
     made = QgsRasterLayer(path, "sight")
-    ramp = QgsColorRampShader(0, 1000, None, QgsColorRampShader.Discrete)
-    ramp.setColorRampItemList([QgsColorRampShader.ColorRampItem(most, QColor(colour)) for most, colour in SIGHT])
-    shader = QgsRasterShader()
-    shader.setRasterShaderFunction(ramp)
-    made.setRenderer(QgsSingleBandPseudoColorRenderer(made.dataProvider(), 1, shader))
     QgsProject.instance().addMapLayer(made, False)
-    words = ["to 10 m", "to 20 m", "to 40 m", "to 80 m", "farther"]
-    return [made], box, [(colour, each) for (_, colour), each in zip(SIGHT, words)]
+    return [made], box, [(colour.name(), words) for words, colour in made.renderer().legendSymbologyItems()]
 
 
 def field():
@@ -469,8 +460,6 @@ def draw(path, size, dpi, layers, extent, classes=()):
     if classes:
         legend(painter, settings, classes)
     painter.end()
-    if classes:     # of grey: exact, without a tint from the palette
-        image = image.convertToFormat(QImage.Format_Grayscale8)
     save(image, path)
     print("  1:%d" % round(settings.scale()))
 

@@ -174,7 +174,7 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
     if (output.count() > 0)
       results = output.finish(feedback);
     if (surface) // no more to be cancelled
-      results.insert(effortKey, surface->finish());
+      results.insert(effortKey, surface->finish(QStringLiteral(":/brushline/styles/effort.qml")));
   }
   if (results.isEmpty())
     throw QgsProcessingException(tr("No route could be planned. %1").arg(mFirstReason));

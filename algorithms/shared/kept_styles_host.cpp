@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/kept_styles_host.h"
 
+#include "shared/unfinished_files_host.h"
+
 #include <QDomDocument>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
+#include <QUuid>
 #include <qgsexpressioncontextutils.h>
 #include <qgsobjectcustomproperties.h>
 #include <qgsprocessingutils.h>
@@ -20,8 +22,34 @@ const QString keepKey = QStringLiteral("KEEP_STYLE");
 // seen to crash.
 const QString walkerVariable = QStringLiteral("brushline_walker");
 
-// The style that a run before kept under this name. The host would ask whether to replace it, and qgis_process would wait
-// for ever for an answer to a question that nobody sees.
+// Gives a layer a look. \returns what went wrong; empty: nothing.
+QString dress(QgsMapLayer &layer, const Look &look) {
+  bool ok = false;
+  const QString message = layer.loadNamedStyle(look.resource, ok);
+  if (look.walker)
+    QgsExpressionContextUtils::setLayerVariable(&layer, walkerVariable, *look.walker);
+  return ok ? QString() : message.isEmpty() ? look.resource : message;
+}
+
+//! Gives a layer our own look when the host shows it. Main thread.
+class StylePostProcessor final : public QgsProcessingLayerPostProcessorInterface {
+  Q_DECLARE_TR_FUNCTIONS(brushline::StylePostProcessor)
+
+public:
+  explicit StylePostProcessor(const Look &look) : mLook(look) {}
+
+  void postProcessLayer(QgsMapLayer *layer, QgsProcessingContext &, QgsProcessingFeedback *feedback) override {
+    if (const QString failure = dress(*layer, mLook); !failure.isEmpty())
+      feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(failure));
+    layer->triggerRepaint();
+  }
+
+private:
+  Look mLook;
+};
+
+// The style that a run before kept under this name. The host would ask whether to replace it, and qgis_process would
+// wait for ever for an answer to a question that nobody sees.
 void dropKept(QgsVectorLayer &layer) {
   QStringList ids, names, descriptions;
   QString message;
@@ -37,7 +65,7 @@ QString keepInside(const QString &destination, const Look &look, QgsProcessingCo
   auto *layer = qobject_cast<QgsVectorLayer *>(QgsProcessingUtils::mapLayerFromString(destination, context));
   if (!layer)
     return QCoreApplication::translate("brushline::KeptStyles", "it cannot be opened");
-  QString message = KeptStyles::dress(*layer, look);
+  QString message = dress(*layer, look);
   if (!message.isEmpty())
     return message;
   dropKept(*layer);
@@ -61,23 +89,23 @@ QByteArray written(const QByteArray &style, const Look &look) {
 // Beside any other file, which is not opened for it: that takes long with large ones.
 QString keepBeside(const QFileInfo &file, const Look &look) {
   QFile style(look.resource);
-  QSaveFile side(file.path() + QLatin1Char('/') + file.completeBaseName() + QStringLiteral(".qml"));
+  const QString name = file.completeBaseName() + QStringLiteral(".qml");
+  QFile part(file.path() + QLatin1Char('/') +
+             unfinishedName(QUuid::createUuid().toString(QUuid::Id128).left(8) + QStringLiteral(".qml")));
   if (!style.open(QIODevice::ReadOnly))
     return style.errorString();
   const QByteArray words = written(style.readAll(), look);
-  if (!side.open(QIODevice::WriteOnly) || side.write(words) != words.size() || !side.flush() || !side.commit())
-    return side.errorString();
-  return QString();
+  QString failure;
+  if (!part.open(QIODevice::WriteOnly) || part.write(words) != words.size() || !part.flush())
+    failure = part.errorString();
+  part.close();
+  if (failure.isEmpty())
+    failure = moveOver(part.fileName(), file.path() + QLatin1Char('/') + name);
+  if (!failure.isEmpty())
+    part.remove();
+  return failure;
 }
 } // namespace
-
-QString KeptStyles::dress(QgsMapLayer &layer, const Look &look) {
-  bool ok = false;
-  const QString message = layer.loadNamedStyle(look.resource, ok);
-  if (look.walker)
-    QgsExpressionContextUtils::setLayerVariable(&layer, walkerVariable, *look.walker);
-  return ok ? QString() : message.isEmpty() ? look.resource : message;
-}
 
 Definitions KeptStyles::definitions() {
   auto *keep = new QgsProcessingParameterBoolean(keepKey, tr("Keep the look of the results in their files"), true);
@@ -85,7 +113,14 @@ Definitions KeptStyles::definitions() {
                                    "beside it.")))};
 }
 
-bool KeptStyles::wanted(const ParameterReader &reader) { return reader.has(keepKey) && reader.flag(keepKey); }
+KeptStyles::KeptStyles(const ParameterReader &reader) : mKeep(reader.has(keepKey) && reader.flag(keepKey)) {}
+
+void KeptStyles::give(QgsProcessingContext &context, const QString &destination, const Look &look) {
+  if (context.willLoadLayerOnCompletion(destination))
+    context.layerToLoadOnCompletionDetails(destination).setPostProcessor(new StylePostProcessor(look));
+  if (mKeep)
+    mLayers.push_back({destination, look});
+}
 
 void KeptStyles::keep(QgsProcessingContext &context, QgsProcessingFeedback *feedback) const {
   for (const Layer &each : mLayers) {

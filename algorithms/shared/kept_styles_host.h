@@ -19,24 +19,23 @@ struct Look {
 };
 
 /**
- * KEEP_STYLE: the looks of layers that were written to files, kept with them, so that they look the same wherever the
- * file is opened, also when nothing showed it while it was made (as in qgis_process).
+ * The looks of what a run writes. KEEP_STYLE: those of layers that were written to files are kept with them, so that
+ * they look the same wherever the file is opened, also when nothing showed it while it was made (as in qgis_process).
  */
 class KeptStyles {
   Q_DECLARE_TR_FUNCTIONS(brushline::KeptStyles)
 
 public:
   static Definitions definitions();
-  //! False also where an algorithm has no such parameter.
-  static bool wanted(const ParameterReader &reader);
+  //! Of a run. Nothing is kept where an algorithm has no such parameter.
+  explicit KeptStyles(const ParameterReader &reader);
 
-  //! Gives a layer a look. \returns what went wrong; empty: nothing.
-  static QString dress(QgsMapLayer &layer, const Look &look);
-
-  void add(const QString &destination, const Look &look) { mLayers.push_back({destination, look}); }
+  //! Gives an output that stands its look: it wears it where the host shows it, and it is to be kept with its file.
+  void give(QgsProcessingContext &context, const QString &destination, const Look &look);
   /**
-   * Into a GeoPackage as the layer's default style, beside other files as a file .qml. Layers in memory and in servers'
-   * databases are left alone. What cannot be kept is told; the layers themselves are whole. Main thread.
+   * Keeps the looks: in a GeoPackage as the layer's default style, for other files as a file .qml beside it, which
+   * appears whole or not at all. Layers in memory and in servers' databases are left alone. What cannot be kept is
+   * told; the layers themselves are whole. Main thread.
    */
   void keep(QgsProcessingContext &context, QgsProcessingFeedback *feedback) const;
 
@@ -45,6 +44,7 @@ private:
     QString destination;
     Look look;
   };
+  bool mKeep;
   std::vector<Layer> mLayers;
 };
 

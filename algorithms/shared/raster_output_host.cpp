@@ -2,6 +2,7 @@
 #include "shared/raster_output_host.h"
 
 #include "shared/gdal_errors_host.h"
+#include "shared/kept_styles_host.h"
 #include "shared/raster_host.h"
 #include "shared/unfinished_files_host.h"
 
@@ -40,7 +41,7 @@ bool endsWell(const QString &path) {
 
 RasterOutput::RasterOutput(const ParameterReader &reader, const QString &key, const QgsRectangle &extent, int columns,
                            int rows, const QgsCoordinateReferenceSystem &crs)
-    : mKey(key), mColumns(columns) {
+    : mContext(reader.context()), mStyles(reader.styles()), mKey(key), mColumns(columns) {
   mDestination =
       QgsProcessingParameters::parameterAsOutputLayer(reader.definition(key), reader.parameters(), reader.context());
   const QFileInfo file(mDestination);
@@ -86,7 +87,7 @@ void RasterOutput::writeRows(int firstRow, const std::vector<double> &values) {
     fail(errors.firstOr(reasonOf(mProvider->error())));
 }
 
-QString RasterOutput::finish() {
+QString RasterOutput::finish(const QString &styleResource) {
   const GdalErrors errors;
   mProvider->setEditable(false);
   mProvider.reset(); // closes the file
@@ -95,6 +96,7 @@ QString RasterOutput::finish() {
   if (const QString reason = moveOver(mPart, mDestination); !reason.isEmpty())
     fail(reason);
   mFinished = true;
+  mStyles->give(mContext, mDestination, {styleResource, std::nullopt});
   return mDestination;
 }
 

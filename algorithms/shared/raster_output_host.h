@@ -31,12 +31,15 @@ public:
   //! Writes whole rows from a row on; NaN becomes no data.
   void writeRows(int firstRow, const std::vector<double> &values);
 
-  //! Ends the writing. \returns the value for the algorithm's results.
-  QString finish();
+  //! Ends the writing. \param styleResource path of a style inside the library. \returns the value for the algorithm's
+  //! results.
+  QString finish(const QString &styleResource);
 
 private:
   void fail(const QString &reason) const;
 
+  QgsProcessingContext &mContext;
+  std::shared_ptr<KeptStyles> mStyles;
   QString mKey, mDestination, mPart;
   int mColumns;
   std::unique_ptr<QgsRasterDataProvider> mProvider;

@@ -30,31 +30,9 @@ QVariant orNull(const std::optional<double> &value) { return value ? orNull(*val
 QVariant orNull(const QString &text) { return text.isEmpty() ? QVariant() : QVariant(text); }
 QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QVariant(QString::fromStdString(text)); }
 
-namespace {
-
-//! Gives a layer our own look when the host shows it. Main thread.
-class StylePostProcessor final : public QgsProcessingLayerPostProcessorInterface {
-  Q_DECLARE_TR_FUNCTIONS(brushline::StylePostProcessor)
-
-public:
-  explicit StylePostProcessor(const Look &look) : mLook(look) {}
-
-  void postProcessLayer(QgsMapLayer *layer, QgsProcessingContext &, QgsProcessingFeedback *feedback) override {
-    if (const QString failure = KeptStyles::dress(*layer, mLook); !failure.isEmpty())
-      feedback->pushWarning(tr("The layer's style could not be applied: %1").arg(failure));
-    layer->triggerRepaint();
-  }
-
-private:
-  Look mLook;
-};
-
-} // namespace
-
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
-    : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)),
-      mStyles(KeptStyles::wanted(reader) ? reader.styles() : nullptr),
+    : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)), mStyles(reader.styles()),
       mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
   // GDAL passes over features without geometry when it writes the format's index, without a word.
   if (type == host::noGeometry && QFileInfo(mGiven).suffix().compare(QLatin1String("fgb"), Qt::CaseInsensitive) == 0)
@@ -148,10 +126,8 @@ void VectorOutput::close(const QgsFeedback *feedback) {
 QString VectorOutput::keep(const QString &styleResource) {
   mFinished = true;
   const Look look{styleResource, mWalker};
-  if (!styleResource.isEmpty() && mContext.willLoadLayerOnCompletion(mDestination))
-    mContext.layerToLoadOnCompletionDetails(mDestination).setPostProcessor(new StylePostProcessor(look));
-  if (mStyles && !styleResource.isEmpty())
-    mStyles->add(mDestination, look);
+  if (!styleResource.isEmpty())
+    mStyles->give(mContext, mDestination, look);
   return mDestination;
 }
 

@@ -73,7 +73,7 @@ private:
   QString mDestination;
   QString mGiven; // as the user gave it
   std::unique_ptr<QgsFeatureSink> mSink;
-  std::shared_ptr<KeptStyles> mStyles; // null: not to be kept
+  std::shared_ptr<KeptStyles> mStyles;
   long mAdded = 0;
   bool mIndexLeftOut; // to be made at the end
   int mWalkerField;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/sight_surface_algorithm.h"
 
+#include "shared/kept_styles_host.h"
 #include "shared/ordered_work.h"
 #include "shared/raster_output_host.h"
 #include "sighting/extinction.h"
@@ -50,6 +51,7 @@ void SightSurfaceAlgorithm::initAlgorithm(const QVariantMap &) {
                  helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
                         tr("In metres; the cover layer has to be in a projected system."))});
   addParameter(new QgsProcessingParameterRasterDestination(outputKey, tr("Sight distance (m)")));
+  addParameters(KeptStyles::definitions());
 }
 
 void SightSurfaceAlgorithm::check(const ParameterReader &reader) const {
@@ -161,7 +163,7 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
     work.push({first, std::min(bandRows, rows - first), {}});
   work.finish();
   feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
-  return {{outputKey, output.finish()}};
+  return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/sight_surface.qml"))}};
 }
 
 } // namespace brushline

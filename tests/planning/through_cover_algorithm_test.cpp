@@ -4,6 +4,7 @@
 #include <QFile>
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
+#include <qgsrasterrenderer.h>
 
 #include <cmath>
 
@@ -116,6 +117,10 @@ private slots:
     QVERIFY(effort.isValid());
     const double minutes = effort.dataProvider()->sample(QgsPointXY(601002, 5400502), 1);
     QVERIFY(std::abs(minutes / row.number("minutes") - 1) < 0.006);
+    // By classes of minutes, as its file keeps them.
+    QCOMPARE(effort.renderer()->type(), QStringLiteral("singlebandpseudocolor"));
+    QCOMPARE(effort.renderer()->legendSymbologyItems().size(), 10);
+    QCOMPARE(effort.renderer()->legendSymbologyItems()[1].first, QStringLiteral("5–10 min"));
   }
 
   // A stream of 2 m in cells of 20 m, wherever in them it runs: gone round to a ford far off, not planned across and

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
 """whole_file_check.py [--like FOLDER] FILE ...: whether files can be read to their ends; with --like, whether each is as
-long as the one of its name in that folder, in points (GPX), rows (CSV, tables of HTML), pages (PDF) or cells (GeoTIFF).
+long as the one of its name in that folder, in points (GPX), rows (CSV, tables of HTML), pages (PDF), cells (GeoTIFF) or elements (QML).
 Prints the sum of these."""
 import csv
 import html.parser
@@ -74,7 +74,11 @@ def raster(path):
     return gdal.Open(path).ReadAsArray().size
 
 
-KINDS = {"gpx": gpx, "csv": table, "html": page, "pdf": pdf, "tif": raster}
+def style(path):
+    return sum(1 for _ in xml.parse(path).iter())
+
+
+KINDS = {"gpx": gpx, "csv": table, "html": page, "pdf": pdf, "tif": raster, "qml": style}
 
 
 def count(path):

@@ -7,6 +7,7 @@
 #include <QFile>
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
+#include <qgsrasterrenderer.h>
 
 #include <cmath>
 
@@ -65,6 +66,27 @@ private slots:
     QCOMPARE(raster.crs().authid(), crs);
     QCOMPARE(at(file("a.tif"), 600055, 5400055), 6.0); // the built-in table: regression only
     QCOMPARE(at(file("a.tif"), 600155, 5400055), 300.0);
+  }
+
+  // As somebody else opens it: by classes of sight, not in greys that say nothing.
+  void itsLookIsKept() {
+    const Layer land = cover({{QStringLiteral("Thicket"), westPatch}, {QStringLiteral("open ground"), eastPatch}});
+    for (const bool keep : {true, false}) {
+      const QString path = file(keep ? "dressed.tif" : "plain.tif");
+      const Outcome outcome = run(id, {{"COVER", valueOf(land)}, {"CELL", 10}, {"OUTPUT", path}, {"KEEP_STYLE", keep}});
+      QVERIFY2(outcome.ok && outcome.warnings.isEmpty(), qPrintable(outcome.said()));
+      const QgsRasterLayer raster(path, QStringLiteral("sight"), QStringLiteral("gdal"));
+      QCOMPARE(raster.renderer()->type() == QLatin1String("singlebandpseudocolor"), keep);
+      if (!keep)
+        continue;
+      const QList<QPair<QString, QColor>> legend = raster.renderer()->legendSymbologyItems();
+      QCOMPARE(legend.size(), 7);
+      QCOMPARE(legend.front().first, QStringLiteral("0–5 m"));
+      QCOMPARE(legend.back().first, QStringLiteral("> 160 m"));
+      const std::unique_ptr<QgsRasterBlock> drawn(raster.renderer()->block(1, raster.extent(), 20, 10));
+      QCOMPARE(QColor(drawn->color(5, 5)), legend[1].second);  // 6 m
+      QCOMPARE(QColor(drawn->color(5, 15)), legend[6].second); // 300 m
+    }
   }
 
   void clearSightAndSeason() {
