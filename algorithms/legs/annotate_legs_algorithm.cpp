@@ -132,8 +132,7 @@ QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcess
   routes.finish(writer.routes());
   std::vector<const CoverSource *> sources;
   for (const auto &annotator : mAnnotators)
-    if (annotator->cover())
-      sources.push_back(annotator->cover());
+    sources.push_back(annotator->cover());
   cover_parameters::report(sources, feedback);
   return writer.finish(feedback);
 }

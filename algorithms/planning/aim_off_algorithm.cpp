@@ -125,8 +125,7 @@ QVariantMap AimOffAlgorithm::run(const ParameterReader &reader, QgsProcessingFee
   std::vector<const CoverSource *> sources;
   for (const auto &planner : mPlanners)
     for (const auto &annotator : planner->annotators())
-      if (annotator->cover())
-        sources.push_back(annotator->cover());
+      sources.push_back(annotator->cover());
   cover_parameters::report(sources, feedback);
   return writer.finish(starts.skipped(), feedback);
 }

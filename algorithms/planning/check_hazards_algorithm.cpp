@@ -2,6 +2,7 @@
 #include "planning/check_hazards_algorithm.h"
 
 #include "planning/hazards.h"
+#include "shared/ordered_work.h"
 #include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
@@ -54,7 +55,9 @@ void CheckHazardsAlgorithm::check(const ParameterReader &reader) const {
 void CheckHazardsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mSetting = hazard_parameters::read(reader, feedback);
   mDateAndField = date_and_field_parameters::read(reader);
-  mTerrain = terrain_parameters::terrainOver(terrain_parameters::read(reader));
+  const auto terrain = terrain_parameters::read(reader);
+  for (size_t i = 0; i < workers(); ++i)
+    mTerrains.push_back(terrain_parameters::terrainOver(terrain));
 }
 
 QgsFields CheckHazardsAlgorithm::fields() {
@@ -69,38 +72,36 @@ QgsFields CheckHazardsAlgorithm::fields() {
                    {"advice", FieldType::Text}});
 }
 
-void CheckHazardsAlgorithm::addSlopes(const LegLine &leg, const Place &from, const Place &to, std::vector<Found> &all) {
-  if (!mTerrain)
-    return;
-  const Length step = mTerrain->profile(from, to, Length::metres(leg.length_m())).step;
-  const SteepGround ground = steepGround(*mTerrain, leg, step, mSetting.slope_limit);
-  mWithoutHeights += ground.without_data_m;
+void CheckHazardsAlgorithm::addSlopes(CheckedLeg &leg, const LegLine &line, Terrain &terrain) const {
+  const Length step = terrain.profile(leg.from, leg.to, Length::metres(line.length_m())).step;
+  const SteepGround ground = steepGround(terrain, line, step, mSetting.slope_limit);
+  leg.without_heights = ground.without_data_m;
   for (const LegStretch &stretch : ground.stretches)
-    all.push_back(
+    leg.found.push_back(
         {QStringLiteral("slope"), QString(), stretch.from_m, stretch.to_m, mSetting.slope_limit.degrees(),
          tr("From %1 to %2 m the ground is steeper than %3°: go round, or let a qualified leader decide on the "
             "spot.")
              .arg(whole(stretch.from_m), whole(stretch.to_m), plain(mSetting.slope_limit.degrees()))});
 }
 
-void CheckHazardsAlgorithm::addZones(const LegLine &leg, const Place &from, const Place &to,
-                                     std::vector<Found> &all) const {
+void CheckHazardsAlgorithm::addZones(CheckedLeg &leg) const {
   const CompassZone zone =
-      std::max(mDateAndField.field->at(from, Length()).zone, mDateAndField.field->at(to, Length()).zone);
+      std::max(mDateAndField.field->at(leg.from, Length()).zone, mDateAndField.field->at(leg.to, Length()).zone);
+  const double length = leg.line.length.metres();
   if (zone == CompassZone::Blackout)
-    all.push_back({QStringLiteral("blackout zone"), QString(), 0, leg.length_m(), QVariant(),
-                   tr("No compass works here, near the magnetic pole: find your way by other means.")});
+    leg.found.push_back({QStringLiteral("blackout zone"), QString(), 0, length, QVariant(),
+                         tr("No compass works here, near the magnetic pole: find your way by other means.")});
   else if (zone == CompassZone::Caution)
-    all.push_back({QStringLiteral("caution zone"), QString(), 0, leg.length_m(), QVariant(),
-                   tr("The needle is weak here, near the magnetic pole: do not rely on it alone.")});
+    leg.found.push_back({QStringLiteral("caution zone"), QString(), 0, length, QVariant(),
+                         tr("The needle is weak here, near the magnetic pole: do not rely on it alone.")});
 }
 
-std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const LegLine &leg, const Place &from,
-                                                                       const Place &to, const Shapes &disturbances,
-                                                                       const Shapes &hazards) {
-  std::vector<Found> all;
+void CheckHazardsAlgorithm::find(CheckedLeg &leg, const Shapes &disturbances, const Shapes &hazards,
+                                 Terrain *terrain) const {
+  const LegLine line(leg.from, leg.line.departure, leg.line.length);
+  std::vector<Found> &all = leg.found;
   const auto separation = [&](size_t i) { return mSetting.separation.distance(disturbances[i].name); };
-  for (const NearShape &near : shapesNear(disturbances, leg, separation, mSetting.separation.most()))
+  for (const NearShape &near : shapesNear(disturbances, line, separation, mSetting.separation.most()))
     for (const LegStretch &stretch : near.stretches) {
       const Shape &shape = disturbances[near.shape];
       const QString kind = QString::fromStdString(shape.name);
@@ -112,7 +113,7 @@ std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const Leg
                .arg(whole(stretch.from_m), whole(stretch.to_m), plain(limit), kind)});
     }
   const auto margin = [&](size_t) { return std::optional(mSetting.margin); };
-  for (const NearShape &near : shapesNear(hazards, leg, margin, mSetting.margin))
+  for (const NearShape &near : shapesNear(hazards, line, margin, mSetting.margin))
     for (const LegStretch &stretch : near.stretches) {
       const Shape &shape = hazards[near.shape];
       const QString layer = mSetting.hazards.layers.value(int(shape.source));
@@ -121,10 +122,12 @@ std::vector<CheckHazardsAlgorithm::Found> CheckHazardsAlgorithm::found(const Leg
                      tr("From %1 to %2 m the leg is within %3 m of: %4. Stop short of it, look, and go round.")
                          .arg(whole(stretch.from_m), whole(stretch.to_m), plain(mSetting.margin.metres()), name)});
     }
-  addSlopes(leg, from, to, all);
-  addZones(leg, from, to, all);
+  if (terrain)
+    addSlopes(leg, line, *terrain);
+  addZones(leg);
   std::stable_sort(all.begin(), all.end(), [](const Found &a, const Found &b) { return a.from_m < b.from_m; });
-  return all;
+  for (const Found &each : all)
+    leg.ends.push_back({line.placeAt(each.from_m), line.placeAt(each.to_m)});
 }
 
 QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
@@ -135,12 +138,17 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
   const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
   VectorOutput output(reader, outputKey, fields(), host::lineString, routes.crs());
   long count = 0;
-  routes.eachLeg([&](const LegInput &leg) {
-    const LegLine line(leg.from, leg.line.departure, leg.line.length);
-    for (const Found &each : found(line, leg.from, leg.to, disturbances, hazards)) {
+  double withoutHeights = 0;
+  const auto compute = [&](CheckedLeg leg, size_t worker) {
+    find(leg, disturbances, hazards, mTerrains[worker].get());
+    return leg;
+  };
+  const auto write = [&](const CheckedLeg &leg) {
+    withoutHeights += leg.without_heights;
+    for (size_t i = 0; i < leg.found.size(); ++i) {
+      const Found &each = leg.found[i];
       QVector<double> x, y;
-      for (const double at : {each.from_m, each.to_m}) {
-        const Place place = line.placeAt(at);
+      for (const Place &place : leg.ends[i]) {
         x << place.longitude.signedTurn().degrees();
         y << place.latitude.degrees();
       }
@@ -148,16 +156,21 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
       QgsFeature feature;
       if (static_cast<int>(geometry.transform(fromPlaces)) == 0)
         feature.setGeometry(geometry);
-      feature.setAttributes(QVector<QVariant>{leg.route.name, leg.number, each.hazard,
+      feature.setAttributes(QVector<QVariant>{leg.route, leg.number, each.hazard,
                                               each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
                                               each.to_m, each.limit, each.advice});
       output.add(feature);
       ++count;
     }
+  };
+  OrderedWork<CheckedLeg, CheckedLeg> work(mTerrains.size(), compute, write);
+  routes.eachLeg([&](const LegInput &leg) {
+    work.push({leg.route.name, leg.number, leg.from, leg.to, leg.line, {}, {}});
   });
-  if (mWithoutHeights > 0)
+  work.finish();
+  if (withoutHeights > 0)
     feedback->pushWarning(
-        tr("On %1 m of the legs there are no heights: the slope there is not known.").arg(whole(mWithoutHeights)));
+        tr("On %1 m of the legs there are no heights: the slope there is not known.").arg(whole(withoutHeights)));
   QVariantMap results;
   results.insert(outputKey, output.finish(QStringLiteral(":/brushline/styles/hazards.qml"), feedback));
   results.insert(countKey, int(count));

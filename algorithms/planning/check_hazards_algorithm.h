@@ -5,10 +5,13 @@
 #include "planning/hazard_parameters.h"
 #include "planning/leg_line.h"
 #include "shared/base_algorithm.h"
+#include "shared/geodesic.h"
 #include "shared/terrain.h"
 #include "shared/vector_output_host.h"
 
+#include <array>
 #include <memory>
+#include <vector>
 
 namespace brushline {
 
@@ -40,16 +43,24 @@ private:
     QVariant limit; //!< metres, or degrees for slopes
     QString advice;
   };
+  //! A leg, and what is found along it.
+  struct CheckedLeg {
+    QString route;
+    int number;
+    Place from, to;
+    GeodesicLeg line;
+    std::vector<Found> found;
+    std::vector<std::array<Place, 2>> ends; //!< of what is found
+    double without_heights = 0;             //!< metres
+  };
   static QgsFields fields();
-  std::vector<Found> found(const LegLine &leg, const Place &from, const Place &to, const Shapes &disturbances,
-                           const Shapes &hazards);
-  void addSlopes(const LegLine &leg, const Place &from, const Place &to, std::vector<Found> &all);
-  void addZones(const LegLine &leg, const Place &from, const Place &to, std::vector<Found> &all) const;
+  void find(CheckedLeg &leg, const Shapes &disturbances, const Shapes &hazards, Terrain *terrain) const;
+  void addSlopes(CheckedLeg &leg, const LegLine &line, Terrain &terrain) const;
+  void addZones(CheckedLeg &leg) const;
 
   HazardSetting mSetting;
   DateAndField mDateAndField;
-  std::unique_ptr<Terrain> mTerrain;
-  double mWithoutHeights = 0; // metres
+  std::vector<std::unique_ptr<Terrain>> mTerrains; //!< one for each thread; null without a terrain model
 };
 
 } // namespace brushline

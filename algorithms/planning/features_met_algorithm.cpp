@@ -3,6 +3,7 @@
 
 #include "planning/leg_way.h"
 #include "shared/compass.h"
+#include "shared/ordered_work.h"
 #include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/terrain_parameters.h"
@@ -14,6 +15,8 @@
 #include <qgspoint.h>
 
 #include <cmath>
+#include <optional>
+#include <vector>
 
 namespace brushline {
 
@@ -34,6 +37,22 @@ QString word(MetEvent event) {
   return QString::fromLatin1(words[static_cast<int>(event)]);
 }
 } // namespace
+
+// A leg, and what is met along it.
+struct FeaturesMetAlgorithm::MetLeg {
+  QString route;
+  int number;
+  Place from, to;
+  GeodesicLeg line;
+
+  struct Count {
+    int paces;
+    std::optional<Duration> time;
+  };
+  std::vector<FeatureMet> met;
+  std::vector<Place> places;                 // of what is met
+  std::vector<std::vector<Count>> by_walker; // to each place
+};
 
 QString FeaturesMetAlgorithm::name() const { return QStringLiteral("featuresmet"); }
 QString FeaturesMetAlgorithm::displayName() const { return tr("Features met along legs"); }
@@ -82,8 +101,9 @@ void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
   mFeatures = features_parameters::read(reader, featuresKey, features_parameters::nameField(reader), feedback);
   mWalkers = walker_parameters::read(reader, Walker().bearing_error, feedback);
   mCover = cover_parameters::read(reader, feedback);
-  mTerrain = terrain_parameters::terrainOver(terrain_parameters::read(reader));
-  mSource = mCover.source();
+  const auto terrain = terrain_parameters::read(reader);
+  for (size_t i = 0; i < workers(); ++i)
+    mLands.push_back({terrain_parameters::terrainOver(terrain), mCover.source()});
 }
 
 QgsFields FeaturesMetAlgorithm::fields() {
@@ -110,6 +130,20 @@ QVariant FeaturesMetAlgorithm::nameOf(const FeatureMet &met, const Shapes &shape
   return shape.name.empty() ? mFeatures.layers.at(int(shape.source)) : QString::fromStdString(shape.name);
 }
 
+void FeaturesMetAlgorithm::compute(MetLeg &leg, const Shapes &shapes, const Land &land) const {
+  const LegLine line(leg.from, leg.line.departure, leg.line.length);
+  const LegWay way(leg.from, leg.to, leg.line, mRule.reach, land.terrain.get(), land.cover.get(), mCover.table.get());
+  leg.met = allMet(shapes, line, way.profile() ? &*way.profile() : nullptr, mRule);
+  for (const FeatureMet &each : leg.met)
+    leg.places.push_back(line.placeAt(each.at_m));
+  for (const Walker &walker : mWalkers) {
+    const LegWay::Walked walked = way.walkedBy(walker);
+    std::vector<MetLeg::Count> &counts = leg.by_walker.emplace_back();
+    for (const FeatureMet &each : leg.met)
+      counts.push_back({int(pacesCounted(walked.stepsTo(each.at_m), walker.kind)), walked.timeTo(each.at_m)});
+  }
+}
+
 QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
   const Shapes shapes(std::move(mFeatures.shapes), FeedbackProgress(feedback));
@@ -117,38 +151,40 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
   std::unique_ptr<VectorOutput> output;
   long count = 0;
 
-  const auto write = [&](const LegInput &leg, const LegLine &line, const LegWay &way,
-                         const std::vector<FeatureMet> &met) {
-    for (const Walker &walker : mWalkers) {
-      const LegWay::Walked walked = way.walkedBy(walker);
-      for (const FeatureMet &each : met) {
-        const auto time = walked.timeTo(each.at_m);
+  const auto write = [&](const MetLeg &leg) {
+    if (!output)
+      output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
+    for (size_t w = 0; w < mWalkers.size(); ++w)
+      for (size_t i = 0; i < leg.met.size(); ++i) {
+        const FeatureMet &each = leg.met[i];
+        const auto &[paces, time] = leg.by_walker[w][i];
+        const Place &at = leg.places[i];
         QgsFeature feature;
-        const Place at = line.placeAt(each.at_m);
         QgsGeometry point(new QgsPoint(at.longitude.signedTurn().degrees(), at.latitude.degrees()));
         if (static_cast<int>(point.transform(fromPlaces)) == 0) // the host's "success", whose name differs by version
           feature.setGeometry(point);
         feature.setAttributes(QVector<QVariant>{
-            leg.route.name, leg.number, orNull(walker.name), nameOf(each, shapes),
+            leg.route, leg.number, orNull(mWalkers[w].name), nameOf(each, shapes),
             each.shape == FeatureMet::noShape ? QVariant()
                                               : QVariant(mFeatures.layers.at(int(shapes[each.shape].source))),
-            word(each.event), word(each.role), each.at_m, int(pacesCounted(walked.stepsTo(each.at_m), walker.kind)),
-            time ? QVariant(time->minutes()) : QVariant(), std::abs(each.across_m)});
+            word(each.event), word(each.role), each.at_m, paces, time ? QVariant(time->minutes()) : QVariant(),
+            std::abs(each.across_m)});
         output->add(feature);
         ++count;
       }
-    }
   };
-
+  OrderedWork<MetLeg, MetLeg> work(
+      mLands.size(),
+      [&](MetLeg leg, size_t worker) {
+        compute(leg, shapes, mLands[worker]);
+        return leg;
+      },
+      write);
   routes.eachLeg([&](const LegInput &leg) {
-    if (!output)
-      output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
-    const LegLine line(leg.from, leg.line.departure, leg.line.length);
-    const LegWay way(leg.from, leg.to, leg.line, mRule.reach, mTerrain.get(), mSource.get(), mCover.table.get());
-    write(leg, line, way, allMet(shapes, line, way.profile() ? &*way.profile() : nullptr, mRule));
+    work.push({leg.route.name, leg.number, leg.from, leg.to, leg.line, {}, {}, {}});
   });
-  if (mSource)
-    cover_parameters::report({mSource.get()}, feedback);
+  work.finish();
+  cover_parameters::report(mLands, feedback);
   if (!output)
     output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
   QVariantMap results;

@@ -31,14 +31,15 @@ protected:
 
 private:
   static QgsFields fields();
+  struct MetLeg;
+  void compute(MetLeg &leg, const Shapes &shapes, const Land &land) const;
   QVariant nameOf(const FeatureMet &met, const Shapes &shapes) const;
 
   MeetRule mRule;
   FeaturesInput mFeatures;
   std::vector<Walker> mWalkers;
   CoverSetting mCover;
-  std::unique_ptr<Terrain> mTerrain;
-  std::unique_ptr<CoverSource> mSource;
+  std::vector<Land> mLands; //!< one for each thread
 };
 
 } // namespace brushline

@@ -95,8 +95,7 @@ QVariantMap PracticeCourseAlgorithm::run(const ParameterReader &reader, QgsProce
   CourseLegs legs(std::move(mTools));
   const PracticeCourses courses = layPracticeCourses(mInput.setting, *ground, legs, progress,
                                                      [&](double share) { feedback->setProgress(100 * share); });
-  if (legs.cover())
-    cover_parameters::report({legs.cover()}, feedback);
+  cover_parameters::report({legs.cover()}, feedback);
   PracticeCourseWriter writer(reader, mInput, courses, feedback);
   writer.tell();
   return writer.write();

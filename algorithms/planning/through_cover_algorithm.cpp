@@ -182,8 +182,7 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
     feedback->pushWarning(tr("%n pair(s) or point(s) passed over in all.", nullptr, mSkipped));
   if (!mWalker.name.empty())
     feedback->pushInfo(tr("Planned for %1, the slowest of the walkers.").arg(QString::fromStdString(mWalker.name)));
-  if (mSource)
-    cover_parameters::report({mSource.get()}, feedback);
+  cover_parameters::report({mSource.get()}, feedback);
   return results;
 }
 

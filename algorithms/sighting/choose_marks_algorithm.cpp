@@ -106,11 +106,7 @@ QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessi
     work.push({{leg.route.name, leg.number, leg.route.route.grid, leg.from}, leg.to, {}});
   });
   work.finish();
-  std::vector<const CoverSource *> covers;
-  for (const Land &land : mLands)
-    if (land.cover)
-      covers.push_back(land.cover.get());
-  cover_parameters::report(covers, feedback);
+  cover_parameters::report(mLands, feedback);
   return writer.finish(feedback);
 }
 

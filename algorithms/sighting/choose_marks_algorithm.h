@@ -8,6 +8,7 @@
 #include "sighting/candidates_parameters.h"
 #include "sighting/choose_marks.h"
 #include "sighting/cover_parameters.h"
+#include "sighting/land.h"
 
 #include <vector>
 
@@ -33,12 +34,6 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
-  //! What one thread asks of the land; either may be null.
-  struct Land {
-    std::unique_ptr<Terrain> terrain;
-    std::unique_ptr<CoverSource> cover;
-  };
-
   DateAndField mDateAndField;
   Compass mCompass;
   std::vector<Walker> mWalkers;

@@ -242,6 +242,8 @@ void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedba
   std::set<long> codes;
   bool badSights = false;
   for (const CoverSource *source : sources) {
+    if (!source)
+      continue;
     codes.insert(source->unknownCodes().begin(), source->unknownCodes().end());
     badSights = badSights || source->metBadSights();
   }
@@ -257,6 +259,13 @@ void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedba
   if (badSights)
     feedback->pushWarning(
         Text::tr("%1: has values of 0 or less; they were taken for places without data.").arg(sightsKey));
+}
+
+void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback) {
+  std::vector<const CoverSource *> sources;
+  for (const Land &land : lands)
+    sources.push_back(land.cover.get());
+  report(sources, feedback);
 }
 
 } // namespace cover_parameters

@@ -6,6 +6,7 @@
 #include "sighting/cover_map.h"
 #include "sighting/cover_source.h"
 #include "sighting/cover_table.h"
+#include "sighting/land.h"
 #include "sighting/mark_spacing.h"
 
 #include <memory>
@@ -40,8 +41,9 @@ void check(const ParameterReader &reader);
 //! Main thread. Polygons that are of no use are passed over, counted and told.
 //! \param polygonClasses whether the polygons of COVER have classes; otherwise they are not read.
 CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback, bool polygonClasses = true);
-//! Tells what the sources met on their way: codes that the table lacks, sights of no use.
+//! Tells what the sources met on their way: codes that the table lacks, sights of no use. Null ones met nothing.
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
+void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback);
 
 } // namespace cover_parameters
 } // namespace brushline
