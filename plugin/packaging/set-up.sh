@@ -34,7 +34,8 @@ packages=(g++ cmake make ninja-build
 if [ "$tests" = yes ]; then
   packages+=(xvfb xauth tidy libxml2-utils python3-gpxpy poppler-utils python3-skimage python3-scipy python3-markdown
     postgresql postgresql-postgis # a test starts a server of its own
-    clang libclang-rt-dev) # for tests/fuzz
+    clang libclang-rt-dev # for tests/fuzz
+    lld) # links the tests in a quarter of the time
 fi
 
 if command -v dpkg-query >/dev/null && command -v apt-get >/dev/null; then

@@ -2,6 +2,7 @@
 // Check values: what is put in; no outside source. That the index is one of the format's is the host's own judgement.
 #include "quantities/progress.h"
 #include "shared/layer_files_host.h"
+#include "support/has_spatial_index.h"
 #include "support/host_fixture.h"
 
 #include <QDir>
@@ -33,11 +34,6 @@ void writeWithoutIndex(const QString &path, const QString &name, int points) {
     feature.setGeometry(i + 1 == points ? QgsGeometry() : QgsGeometry::fromPointXY({i % 300 * 10.0, i / 300 * 10.0}));
     QVERIFY(writer->addFeature(feature, QgsFeatureSink::FastInsert));
   }
-}
-
-bool hasIndex(const QString &path) {
-  const QgsVectorLayer layer(path, QStringLiteral("written"), QStringLiteral("ogr"));
-  return layer.hasSpatialIndex() == QgsFeatureSource::SpatialIndexPresent;
 }
 
 } // namespace
@@ -90,10 +86,10 @@ void LayerFilesTest::makesTheIndex() {
   const QTemporaryDir folder;
   const QString path = folder.filePath(QStringLiteral("points.gpkg"));
   writeWithoutIndex(path, name, 1000);
-  QVERIFY(!hasIndex(path));
+  QVERIFY(!hasSpatialIndex(path));
   const QgsFeedback nobody;
   QCOMPARE(makeIndex(path + QStringLiteral("|layername=") + name, &nobody), QString());
-  QVERIFY(hasIndex(path));
+  QVERIFY(hasSpatialIndex(path));
   QCOMPARE(featuresIn(path), std::optional<long>(1000));
   const QgsVectorLayer layer(path, QStringLiteral("written"), QStringLiteral("ogr"));
   QgsFeatureIterator some = layer.getFeatures(QgsFeatureRequest(QgsRectangle(-1, -1, 11, 11)));
@@ -114,7 +110,7 @@ void LayerFilesTest::hearsACancelBefore() {
   since.start();
   QVERIFY_EXCEPTION_THROWN(makeIndex(path, &feedback), Cancelled);
   QVERIFY2(since.elapsed() < soon * 1000, qPrintable(QString::number(since.elapsed())));
-  QVERIFY(!hasIndex(path));
+  QVERIFY(!hasSpatialIndex(path));
   QCOMPARE(featuresIn(path), std::optional<long>(many));
   QVERIFY(!QFile::exists(path + QStringLiteral("-journal")));
 }
@@ -145,7 +141,7 @@ void LayerFilesTest::hearsACancelBetween() {
   const qint64 after = since.elapsed();
   QVERIFY(cancelled);
   QVERIFY2(after < soon * 1000, qPrintable(QString::number(after)));
-  QVERIFY(!hasIndex(path));
+  QVERIFY(!hasSpatialIndex(path));
 }
 
 void LayerFilesTest::tellsWhatFails() {
