@@ -68,6 +68,7 @@ QString BaseAlgorithm::svgIconPath() const { return QStringLiteral(":/brushline/
 void BaseAlgorithm::checkAll(const ParameterReader &reader) const {
   check(reader);
   checkLayers(reader);
+  checkOutputNames(reader);
   refuseInputFiles(reader);
 }
 

@@ -70,6 +70,7 @@ QString keepInside(const QString &destination, const Look &look, QgsProcessingCo
     return message;
   dropKept(*layer);
   layer->saveStyleToDatabase(layer->name(), QString(), true, QString(), message);
+  layer->reload(); // by the connection it has, the file cannot be read any more
   return message;
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/parameter_checks_host.h"
 
+#include "shared/input_files_host.h"
 #include "shared/place_reader_host.h"
 
+#include <QSet>
 #include <qgsexception.h>
 #include <qgsprocessingutils.h>
 
@@ -62,6 +64,21 @@ void checkLayers(const ParameterReader &reader) {
         throw QgsProcessingException(
             Text::tr("%1 (%2): “%3” cannot be read. Give layers of the project or paths of files that the host reads.")
                 .arg(key, each->description(), one.toString()));
+  }
+}
+
+void checkOutputNames(const ParameterReader &reader) {
+  static const QSet<QString> layers{QgsProcessingParameterFeatureSink::typeName(),
+                                    QgsProcessingParameterRasterDestination::typeName()};
+  for (const QgsProcessingParameterDefinition *each : reader.definitions()) {
+    const QString name = each->name();
+    if (!layers.contains(each->type()) || !reader.given(name) || tableTarget(reader.shown(name)) ||
+        !reader.shown(name).contains(QLatin1Char('|')))
+      continue;
+    throw QgsProcessingException(
+        Text::tr("%1 (%2): “%3” is no name for a file, since it has a “|”. Give one without; a layer of a GeoPackage "
+                 "that is there is written to as ogr:dbname='%4' table=\"name\" (geom).")
+            .arg(name, each->description(), reader.shown(name), reader.shown(name).section(QLatin1Char('|'), 0, 0)));
   }
 }
 

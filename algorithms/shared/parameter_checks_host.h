@@ -19,4 +19,8 @@ void checkPolygons(const QString &key, const QgsProcessingFeatureSource &source)
 //! Main thread.
 void checkLayers(const ParameterReader &reader);
 
+//! Throws for an output layer whose file's name has a “|”: the host would read it as a layer of another file, which is
+//! perhaps there.
+void checkOutputNames(const ParameterReader &reader);
+
 } // namespace brushline

@@ -3688,6 +3688,10 @@
         <source>%1 (%2): “%3” cannot be read. Give layers of the project or paths of files that the host reads.</source>
         <translation>%1 (%2): „%3“ lässt sich nicht lesen. Geben Sie Layer des Projekts oder Pfade von Dateien an, die das Wirtsprogramm liest.</translation>
     </message>
+    <message>
+        <source>%1 (%2): “%3” is no name for a file, since it has a “|”. Give one without; a layer of a GeoPackage that is there is written to as ogr:dbname=&apos;%4&apos; table=&quot;name&quot; (geom).</source>
+        <translation>%1 (%2): „%3“ ist kein Name für eine Datei, denn er enthält „|“. Geben Sie einen ohne an; in einen Layer eines GeoPackage, das schon da ist, wird mit ogr:dbname=&apos;%4&apos; table=&quot;name&quot; (geom) geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::ParameterReader</name>

@@ -3688,6 +3688,10 @@
         <source>%1 (%2): “%3” cannot be read. Give layers of the project or paths of files that the host reads.</source>
         <translation>%1 (%2)&#xa0;: «&#xa0;%3&#xa0;» ne peut pas être lu. Indiquez des couches du projet ou des chemins de fichiers que le programme hôte sait lire.</translation>
     </message>
+    <message>
+        <source>%1 (%2): “%3” is no name for a file, since it has a “|”. Give one without; a layer of a GeoPackage that is there is written to as ogr:dbname=&apos;%4&apos; table=&quot;name&quot; (geom).</source>
+        <translation>%1 (%2) : « %3 » n’est pas un nom de fichier, car il contient « | ». Donnez-en un sans ; une couche d’un GeoPackage déjà présent s’écrit par ogr:dbname=&apos;%4&apos; table=&quot;name&quot; (geom).</translation>
+    </message>
 </context>
 <context>
     <name>brushline::ParameterReader</name>

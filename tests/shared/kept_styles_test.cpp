@@ -42,6 +42,19 @@ private slots:
     QFile::remove(side);
   }
 
+  // A model's next step, or the desktop, goes on with the layer in the run's context.
+  void staysReadable() {
+    const Layer input = routes();
+    const QString file = mFolder.filePath(QStringLiteral("others.gpkg"));
+    save(input, file);
+    for (const QString &output : {mFolder.filePath(QStringLiteral("read.gpkg")),
+                                  QStringLiteral("ogr:dbname='%1' table=\"legs\" (geom)").arg(file)}) {
+      const Outcome outcome = run(id, {{"INPUT", valueOf(input)}, {"OUTPUT", output}, {"DATE", "2026-06-20"}});
+      QVERIFY2(outcome.ok && outcome.warnings.isEmpty(), qPrintable(outcome.said()));
+      QCOMPARE(outcome.rows().size(), size_t(1)); // as many as the layer counts, see run()
+    }
+  }
+
   void onlyWhenWanted() {
     const Layer input = routes();
     for (const char *file : {"plain.gpkg", "plain.fgb"}) {

@@ -288,7 +288,13 @@ Outcome run(const QString &algorithm, const QVariantMap &parameters, const Surro
       const auto *made = qobject_cast<QgsVectorLayer *>(QgsProcessingUtils::mapLayerFromString(path, context));
       if (!made || !made->isValid())
         fail(QStringLiteral("%1: the layer “%2” cannot be read").arg(definition->name(), path));
-      outcome.outputs.emplace(definition->name(), read(*made));
+      const auto counted = made->featureCount(); // before it is read
+      const Output &output = outcome.outputs.emplace(definition->name(), read(*made)).first->second;
+      if (size_t(counted) != output.rows.size())
+        fail(QStringLiteral("%1: the layer “%2” counts %3 features, and has %4")
+                 .arg(definition->name(), path)
+                 .arg(counted)
+                 .arg(output.rows.size()));
     }
   return outcome;
 }
