@@ -106,6 +106,11 @@ QStringList optionsWithoutIndex(const QString &given, host::WkbType type) {
 }
 
 QString makeIndex(const QString &destination, const QgsFeedback *feedback) {
+  const auto checkCancel = [feedback] {
+    if (feedback && feedback->isCanceled())
+      throw Cancelled();
+  };
+  checkCancel();
   const GdalErrors errors;
   {
     const OpenLayer layer(destination, GDAL_OF_UPDATE);
@@ -123,8 +128,7 @@ QString makeIndex(const QString &destination, const QgsFeedback *feedback) {
     if (connection)
       sqlite3_progress_handler(connection, 0, nullptr, nullptr);
   }
-  if (feedback && feedback->isCanceled())
-    throw Cancelled();
+  checkCancel();
   return errors.any() ? errors.firstOr(QString()) : QString();
 }
 

@@ -34,7 +34,7 @@ QStringList optionsWithoutIndex(const QString &given, host::WkbType type);
  * Makes the spatial index of a layer that was written without.
  *
  * \param feedback may be null. \returns what went wrong; empty: nothing. Throws Cancelled some milliseconds after a
- * cancel; the layer is whole then, without an index.
+ * cancel; the file is to be thrown away then, since newer GDAL may leave an index without all features.
  */
 QString makeIndex(const QString &destination, const QgsFeedback *feedback);
 
