@@ -135,8 +135,9 @@ class Bench:
             wrong += ["left %s" % name for name in sorted(there)]
         else:
             wrong += ["did not write %s" % name for name in outputs if name not in there]
+            looks = [os.path.splitext(name)[0] + ".qml" for name in outputs if not name.endswith(".gpkg")]
             wrong += ["left %s beside its outputs" % name for name in sorted(there)
-                      if name.split(os.sep)[0] not in outputs or os.path.basename(name).startswith(".")]
+                      if name.split(os.sep)[0] not in outputs + looks or os.path.basename(name).startswith(".")]
         wrong += ["left the temporary %s" % name for name in sorted(files_in(self.temporary))]
         after = state_of(self.inputs)
         if after != self.before:
