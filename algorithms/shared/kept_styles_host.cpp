@@ -109,7 +109,8 @@ QString keepBeside(const QFileInfo &file, const Look &look) {
 } // namespace
 
 Definitions KeptStyles::definitions() {
-  auto *keep = new QgsProcessingParameterBoolean(keepKey, tr("Keep the look of the results in their files"), true);
+  auto *keep = new QgsProcessingParameterBoolean(keepKey, tr("Keep the look of the results in their files"), true,
+                                                 true); // models of before it was there hold on
   return {advanced(helped(keep, tr("In a GeoPackage as the default style of the layer, for other files as a file .qml "
                                    "beside it.")))};
 }
