@@ -168,13 +168,14 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
         skip(QStringLiteral("%1: %2").arg(pair.name, found.reason), feedback);
       done += step;
     }
-    std::unique_ptr<RasterOutput> surface;
-    if (effort && output.count() > 0)
-      surface = finder.writeEffort(reader, effortKey, mPairs, feedback, told);
-    if (output.count() > 0)
+    if (output.count() > 0) {
+      std::unique_ptr<RasterOutput> surface;
+      if (effort)
+        surface = finder.writeEffort(reader, effortKey, mPairs, feedback, told);
       results = output.finish(feedback);
-    if (surface) // no more to be cancelled
-      results.insert(effortKey, surface->finish(QStringLiteral(":/brushline/styles/effort.qml")));
+      if (surface) // no more to be cancelled
+        results.insert(effortKey, surface->finish(QStringLiteral(":/brushline/styles/effort.qml")));
+    }
   }
   if (results.isEmpty())
     throw QgsProcessingException(tr("No route could be planned. %1").arg(mFirstReason));

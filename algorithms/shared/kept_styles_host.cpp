@@ -6,7 +6,6 @@
 #include <QDomDocument>
 #include <QFile>
 #include <QFileInfo>
-#include <QUuid>
 #include <qgsexpressioncontextutils.h>
 #include <qgsobjectcustomproperties.h>
 #include <qgsprocessingutils.h>
@@ -91,8 +90,7 @@ QByteArray written(const QByteArray &style, const Look &look) {
 QString keepBeside(const QFileInfo &file, const Look &look) {
   QFile style(look.resource);
   const QString name = file.completeBaseName() + QStringLiteral(".qml");
-  QFile part(file.path() + QLatin1Char('/') +
-             unfinishedName(QUuid::createUuid().toString(QUuid::Id128).left(8) + QStringLiteral(".qml")));
+  QFile part(unfinishedFile(file.path(), QStringLiteral("qml")));
   if (!style.open(QIODevice::ReadOnly))
     return style.errorString();
   const QByteArray words = written(style.readAll(), look);

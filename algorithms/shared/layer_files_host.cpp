@@ -129,7 +129,7 @@ QString makeIndex(const QString &destination, const QgsFeedback *feedback) {
       sqlite3_progress_handler(connection, 0, nullptr, nullptr);
   }
   checkCancel();
-  return errors.any() ? errors.firstOr(QString()) : QString();
+  return errors.firstOr(QString());
 }
 
 } // namespace brushline

@@ -57,14 +57,14 @@ double ParameterReader::number(const QString &key, const Limits &limits) const {
   if (given.type() == QVariant::String && !given.toString().isEmpty())
     given.toDouble(&isNumber);
   if (!isNumber) // the host would take the default of an optional number, or 0
-    throw QgsProcessingException(
-        tr("%1 (%2) is “%3”: give a number from %4 to %5, with a decimal point.")
-            .arg(key, definition(key)->description(), given.toString(), plain(limits.least), plain(limits.most)));
+    throw QgsProcessingException(tr("%1 (%2) is “%3”: give a number from %4 to %5, with a decimal point.")
+                                     .arg(key, definition(key)->description(), given.toString(), plain(limits.least),
+                                          plain(limits.most)));
   const double value = QgsProcessingParameters::parameterAsDouble(definition(key), mParameters, mContext);
   if (!limits.contains(value))
-    throw QgsProcessingException(
-        tr("%1 (%2) is %3: give a number from %4 to %5.")
-            .arg(key, definition(key)->description(), plain(value), plain(limits.least), plain(limits.most)));
+    throw QgsProcessingException(tr("%1 (%2) is %3: give a number from %4 to %5.")
+                                     .arg(key, definition(key)->description(), plain(value), plain(limits.least),
+                                          plain(limits.most)));
   return value;
 }
 

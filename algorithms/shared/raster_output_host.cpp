@@ -8,7 +8,6 @@
 
 #include <QFile>
 #include <QFileInfo>
-#include <QUuid>
 #include <gdal.h>
 #include <qgsexception.h>
 #include <qgsrasterblock.h>
@@ -46,8 +45,7 @@ RasterOutput::RasterOutput(const ParameterReader &reader, const QString &key, co
       QgsProcessingParameters::parameterAsOutputLayer(reader.definition(key), reader.parameters(), reader.context());
   const QFileInfo file(mDestination);
   removeUnfinished(file.path());
-  const QString own = QUuid::createUuid().toString(QUuid::Id128).left(8);
-  mPart = file.path() + QLatin1Char('/') + unfinishedName(own + QLatin1Char('.') + file.suffix());
+  mPart = unfinishedFile(file.path(), file.suffix());
   QgsRasterFileWriter writer(mPart);
   writer.setOutputProviderKey(QStringLiteral("gdal"));
   writer.setOutputFormat(QgsRasterFileWriter::driverForExtension(file.suffix()));

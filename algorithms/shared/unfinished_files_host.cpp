@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
+#include <QUuid>
 
 #include <filesystem>
 #include <system_error>
@@ -23,6 +24,11 @@ std::filesystem::path native(const QString &path) {
 } // namespace
 
 QString unfinishedName(const QString &rest) { return prefix + rest; }
+
+QString unfinishedFile(const QString &folder, const QString &ending) {
+  const QString own = QUuid::createUuid().toString(QUuid::Id128).left(8);
+  return folder + QLatin1Char('/') + unfinishedName(own + QLatin1Char('.') + ending);
+}
 
 void removeUnfinished(const QString &folder) {
   const QDateTime dayAgo = QDateTime::currentDateTimeUtc().addDays(-1);

@@ -8,6 +8,8 @@ namespace brushline {
 //! A name, without the folder, for what is being written and not yet whole: ".brushline-" and the rest. Hidden, so that
 //! nobody takes it for a result.
 QString unfinishedName(const QString &rest);
+//! The path of a file under such a name in a folder, that no other run uses. \param ending without its dot.
+QString unfinishedFile(const QString &folder, const QString &ending);
 
 //! Removes from a folder what runs that were killed left there under such names. Only what nobody has written to for a
 //! day: another run may be at work in the same folder.

@@ -4,6 +4,7 @@
 #include "handouts/handout_files_host.h"
 #include "support/full_disk.h"
 #include "support/host_fixture.h"
+#include "support/idle_algorithm.h"
 
 #include <QTextCodec>
 #include <qgsexception.h>
@@ -12,30 +13,16 @@ using namespace brushline;
 
 namespace {
 
-// Has FOLDER, REPLACE and an input, and does nothing.
-class Writing final : public QgsProcessingAlgorithm {
-public:
-  Writing() {
-    addParameter(new QgsProcessingParameterFeatureSource(QStringLiteral("INPUT"), QStringLiteral("Input"),
-                                                         QList<int>{host::anyTable}, QVariant(), true));
-    for (QgsProcessingParameterDefinition *definition : HandoutFiles::folderDefinitions())
-      addParameter(definition);
-  }
-  QString name() const override { return QStringLiteral("writing"); }
-  QString displayName() const override { return name(); }
-  void initAlgorithm(const QVariantMap &) override {}
-  QgsProcessingAlgorithm *createInstance() const override { return new Writing(); }
-  QVariantMap processAlgorithm(const QVariantMap &, QgsProcessingContext &, QgsProcessingFeedback *) override {
-    return {};
-  }
-};
-
 // What a run writes its files with.
 struct Desk {
   explicit Desk(const QString &folder, bool replace = true, const QVariant &input = QVariant())
       : parameters{{"FOLDER", folder}, {"REPLACE", replace}, {"INPUT", input}}, reader(algorithm, parameters, context),
         files(reader) {}
-  Writing algorithm;
+  // FOLDER, REPLACE and an input.
+  test::IdleAlgorithm algorithm{
+      Definitions{new QgsProcessingParameterFeatureSource(QStringLiteral("INPUT"), QStringLiteral("Input"),
+                                                          QList<int>{host::anyTable}, QVariant(), true)} +
+      HandoutFiles::folderDefinitions()};
   QVariantMap parameters;
   QgsProcessingContext context;
   ParameterReader reader;

@@ -3,6 +3,7 @@
 #include "handouts/leg_rows.h"
 #include "handouts/leg_sheets_host.h"
 #include "quantities/progress.h"
+#include "support/idle_algorithm.h"
 #include "support/near.h"
 
 #include <qgsexception.h>
@@ -14,23 +15,6 @@ using namespace brushline::test;
 
 namespace {
 
-// Has the reader's parameters and does nothing.
-class Reading final : public QgsProcessingAlgorithm {
-public:
-  Reading() {
-    for (const Definitions &definitions : {leg_sheets::legsDefinitions(), leg_sheets::marksDefinitions()})
-      for (QgsProcessingParameterDefinition *definition : definitions)
-        addParameter(definition);
-  }
-  QString name() const override { return QStringLiteral("reading"); }
-  QString displayName() const override { return name(); }
-  void initAlgorithm(const QVariantMap &) override {}
-  QgsProcessingAlgorithm *createInstance() const override { return new Reading(); }
-  QVariantMap processAlgorithm(const QVariantMap &, QgsProcessingContext &, QgsProcessingFeedback *) override {
-    return {};
-  }
-};
-
 struct Read {
   std::vector<LegSheet> sheets;
   QString refusal; // of check() or read()
@@ -38,7 +22,7 @@ struct Read {
 };
 
 Read readSheets(const Layer &legs, const Layer &marks = nullptr, Ear *ear = nullptr) {
-  const Reading algorithm;
+  const IdleAlgorithm algorithm(leg_sheets::legsDefinitions() + leg_sheets::marksDefinitions());
   QVariantMap parameters{{"INPUT", valueOf(legs)}};
   if (marks)
     parameters["MARKS"] = valueOf(marks);

@@ -4,6 +4,7 @@
 #include "shared/vector_output_host.h"
 #include "support/has_spatial_index.h"
 #include "support/host_fixture.h"
+#include "support/idle_algorithm.h"
 
 #include <QDir>
 #include <qgsexception.h>
@@ -12,22 +13,6 @@ using namespace brushline;
 using namespace brushline::test;
 
 namespace {
-
-// Has two outputs and does nothing.
-class Writing final : public QgsProcessingAlgorithm {
-public:
-  Writing() {
-    for (const char *key : {"FIRST", "SECOND"})
-      addParameter(new QgsProcessingParameterFeatureSink(key, key));
-  }
-  QString name() const override { return QStringLiteral("writing"); }
-  QString displayName() const override { return name(); }
-  void initAlgorithm(const QVariantMap &) override {}
-  QgsProcessingAlgorithm *createInstance() const override { return new Writing(); }
-  QVariantMap processAlgorithm(const QVariantMap &, QgsProcessingContext &, QgsProcessingFeedback *) override {
-    return {};
-  }
-};
 
 // Two outputs into a folder, with some points each.
 struct Outputs {
@@ -58,7 +43,8 @@ struct Outputs {
   }
 
   QTemporaryDir folder;
-  Writing algorithm;
+  IdleAlgorithm algorithm{Definitions{new QgsProcessingParameterFeatureSink("FIRST", "FIRST"),
+                                      new QgsProcessingParameterFeatureSink("SECOND", "SECOND")}};
   QVariantMap parameters;
   QgsProcessingContext context;
   std::unique_ptr<VectorOutput> first, second;
