@@ -101,9 +101,7 @@ void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
   mFeatures = features_parameters::read(reader, featuresKey, features_parameters::nameField(reader), feedback);
   mWalkers = walker_parameters::read(reader, Walker().bearing_error, feedback);
   mCover = cover_parameters::read(reader, feedback);
-  const auto terrain = terrain_parameters::read(reader);
-  for (size_t i = 0; i < workers(); ++i)
-    mLands.push_back({terrain_parameters::terrainOver(terrain), mCover.source()});
+  mLands = mCover.lands(workers(), terrain_parameters::read(reader));
 }
 
 QgsFields FeaturesMetAlgorithm::fields() {

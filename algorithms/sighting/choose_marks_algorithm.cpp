@@ -69,9 +69,7 @@ void ChooseMarksAlgorithm::prepare(const ParameterReader &reader, QgsProcessingF
   mCompass = compass_parameters::read(reader);
   mWalkers = walker_parameters::read(reader, mCompass.bearing_error, feedback);
   mCover = cover_parameters::read(reader, feedback);
-  const auto terrain = terrain_parameters::read(reader);
-  for (size_t i = 0; i < workers(); ++i)
-    mLands.push_back({terrain_parameters::terrainOver(terrain), mCover.source()});
+  mLands = mCover.lands(workers(), terrain_parameters::read(reader));
   mCandidates = candidates_parameters::read(reader, feedback);
 }
 

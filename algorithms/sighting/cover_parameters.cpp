@@ -4,6 +4,7 @@
 #include "shared/feedback_progress_host.h"
 #include "shared/parameter_checks_host.h"
 #include "shared/source_features_host.h"
+#include "shared/terrain_parameters.h"
 #include "sighting/cover_patches_host.h"
 #include "sighting/extinction.h"
 
@@ -138,6 +139,13 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
   return std::make_shared<CoverMap>(std::move(patches), FeedbackProgress(feedback));
 }
 } // namespace
+
+std::vector<Land> CoverSetting::lands(size_t threads, const std::optional<RasterInput> &terrain) const {
+  std::vector<Land> all;
+  for (size_t i = 0; i < threads; ++i)
+    all.push_back({terrain_parameters::terrainOver(terrain), source()});
+  return all;
+}
 
 std::unique_ptr<CoverSource> CoverSetting::source() const {
   if (!given())

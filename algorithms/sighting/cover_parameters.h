@@ -27,6 +27,8 @@ struct CoverSetting {
   bool given() const { return map || codes || sights; }
   //! A source for one thread of several; null when no cover is given. Main thread.
   std::unique_ptr<CoverSource> source() const;
+  //! The terrain, where there is one, and the cover for each of several threads. Main thread.
+  std::vector<Land> lands(size_t threads, const std::optional<RasterInput> &terrain) const;
 };
 
 namespace cover_parameters {
