@@ -94,15 +94,25 @@ std::optional<long> featuresIn(const QString &destination) {
   return long(count);
 }
 
-QStringList optionsWithoutIndex(const QString &given, host::WkbType type) {
-  if (type == host::noGeometry || tableTarget(given) || endingOf(given) != QLatin1String("gpkg"))
-    return {};
-  const QString index = QStringLiteral("SPATIAL_INDEX=");
-  QStringList options = QgsVectorFileWriter::defaultLayerOptions(QStringLiteral("GPKG"));
-  options.erase(
-      std::remove_if(options.begin(), options.end(), [&](const QString &option) { return option.startsWith(index); }),
-      options.end());
-  return options << index + QLatin1String("NO");
+bool isIndexLeftOut(const QString &given, host::WkbType type) {
+  return type != host::noGeometry && !tableTarget(given) && endingOf(given) == QLatin1String("gpkg");
+}
+
+QStringList layerOptions(const QString &given, host::WkbType type) {
+  const auto defaultsWithout = [](const char *driver, const QString &option) {
+    QStringList options = QgsVectorFileWriter::defaultLayerOptions(QString::fromLatin1(driver));
+    options.erase(
+        std::remove_if(options.begin(), options.end(), [&](const QString &each) { return each.startsWith(option); }),
+        options.end());
+    return options;
+  };
+  if (isIndexLeftOut(given, type)) {
+    const QString index = QStringLiteral("SPATIAL_INDEX=");
+    return defaultsWithout("GPKG", index) << index + QLatin1String("NO");
+  }
+  if (!tableTarget(given) && endingOf(given) == QLatin1String("sqlite"))
+    return defaultsWithout("SQLite", QStringLiteral("SRID=")); // by default it is empty, which GDAL takes for unknown
+  return {};
 }
 
 QString makeIndex(const QString &destination, const QgsFeedback *feedback) {

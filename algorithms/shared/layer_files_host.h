@@ -22,13 +22,21 @@ void removeLayerFiles(const QString &destination);
 std::optional<long> featuresIn(const QString &destination);
 
 /**
- * The options with which the host's writer leaves out the spatial index of a layer: GDAL makes it while it closes the
- * file, even one that is thrown away, in which time (some 10 microseconds a feature) nobody can cancel. Empty where
- * there is none to leave out: other formats, tables without geometry, layers put into a file that is there.
+ * Whether a layer is written without its spatial index, which makeIndex() makes afterwards: GDAL makes it while it
+ * closes the file, even one that is thrown away, in which time (some 10 microseconds a feature) nobody can cancel.
+ * False where there is none to leave out: other formats, tables without geometry, layers put into a file that is there.
  *
  * \param given as the user gave the destination.
  */
-QStringList optionsWithoutIndex(const QString &given, host::WkbType type);
+bool isIndexLeftOut(const QString &given, host::WkbType type);
+
+/**
+ * What the host's writer is to be told about a layer, where its defaults do not serve: that no index is to be made, and
+ * that the coordinate system of a .sqlite is to be kept. Empty: the defaults do.
+ *
+ * \param given as the user gave the destination.
+ */
+QStringList layerOptions(const QString &given, host::WkbType type);
 
 /**
  * Makes the spatial index of a layer that was written without.

@@ -33,18 +33,17 @@ QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QV
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
     : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)), mStyles(reader.styles()),
-      mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
+      mIndexLeftOut(isIndexLeftOut(mGiven, type)), mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
   // GDAL passes over features without geometry when it writes the format's index, without a word.
   if (type == host::noGeometry && QFileInfo(mGiven).suffix().compare(QLatin1String("fgb"), Qt::CaseInsensitive) == 0)
     throw QgsProcessingException(tr("%1 (%2): “%3” cannot be written, since a FlatGeobuf keeps no table without "
                                     "geometries. Give a name that ends in .gpkg or .csv.")
                                      .arg(key, reader.definition(key)->description(), mGiven));
-  const QStringList options = optionsWithoutIndex(mGiven, type);
-  mIndexLeftOut = !options.isEmpty();
   QString reason;
   try {
     mSink.reset(QgsProcessingParameters::parameterAsSink(reader.definition(key), reader.parameters(), fields, type, crs,
-                                                         reader.context(), mDestination, flags, {}, {}, options));
+                                                         reader.context(), mDestination, flags, {}, {},
+                                                         layerOptions(mGiven, type)));
   } catch (const QgsProcessingException &error) {
     reason = error.what();
   }

@@ -26,7 +26,7 @@ void writeWithoutIndex(const QString &path, const QString &name, int points) {
   QgsVectorFileWriter::SaveVectorOptions options;
   options.driverName = QStringLiteral("GPKG");
   options.layerName = name;
-  options.layerOptions = optionsWithoutIndex(path, host::point);
+  options.layerOptions = layerOptions(path, host::point);
   const std::unique_ptr<QgsVectorFileWriter> writer(
       QgsVectorFileWriter::create(path, {}, host::point, QgsCoordinateReferenceSystem(QStringLiteral("EPSG:32633")),
                                   QgsProject::instance()->transformContext(), options));
@@ -62,6 +62,7 @@ void LayerFilesTest::leavesTheIndexOut_data() {
   QTest::newRow("into one") << "ogr:dbname='/there/legs.gpkg' table=\"legs\" (geom)" << false << false;
   QTest::newRow("shapefile") << "/there/legs.shp" << false << false;
   QTest::newRow("memory") << "memory:legs" << false << false;
+  QTest::newRow("SQLite, which has none") << "/there/legs.sqlite" << false << false;
   QTest::newRow("no ending") << "/there/legs" << false << false;
 }
 
@@ -69,11 +70,12 @@ void LayerFilesTest::leavesTheIndexOut() {
   QFETCH(QString, given);
   QFETCH(bool, table);
   QFETCH(bool, left_out);
-  const QStringList options = optionsWithoutIndex(given, table ? host::noGeometry : host::point);
-  QCOMPARE(options.contains(QStringLiteral("SPATIAL_INDEX=NO")), left_out);
+  const host::WkbType type = table ? host::noGeometry : host::point;
+  QCOMPARE(isIndexLeftOut(given, type), left_out);
+  const QStringList options = layerOptions(given, type);
   QVERIFY(!options.contains(QStringLiteral("SPATIAL_INDEX=YES")));
-  if (!left_out)
-    QVERIFY(options.isEmpty());
+  if (left_out)
+    QVERIFY(options.contains(QStringLiteral("SPATIAL_INDEX=NO")));
 }
 
 void LayerFilesTest::makesTheIndex_data() {
