@@ -11,7 +11,8 @@
 #   --quick  the plugin alone is built, and the tests are left out
 #   --again  of the tests, those alone that failed the last time
 #   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
-#   --table  writes what came of it as a Markdown table; its rows of hosts that are not named now stay
+#   --table  writes what came of it as Markdown tables; rows of hosts that are not named now stay as they are in FILE,
+#            their columns as the last tests in the cache were. This machine's column is what tests/run.sh left.
 #
 # Needs to be root (it makes Debians with debootstrap and works in them with chroot), and the network the first time. Ends
 # with 0 only if all is well, with 3 when no Debian could be made.
@@ -138,10 +139,12 @@ for host in "${hosts[@]}"; do
     tests="passed, $(wc -l <"$failures") of them when run again"
     say "$host: the tests that failed"
     inside "$debian" plugin/packaging/set-up.sh --tests --build build/tests -DBRUSHLINE_WERROR=ON &&
-      inside "$debian" ctest --test-dir build/tests --rerun-failed --output-on-failure ||
+      inside "$debian" ctest --test-dir build/tests --rerun-failed --output-on-failure \
+        --output-junit tests-again.xml --test-output-size-passed 65536 ||
       { tests=FAILED; failed+=("the tests on $host"); }
   else
     say "$host: the tests"
+    rm -f "$debian/brushline/build/tests/"tests*.xml
     inside "$debian" tests/run.sh --no-sanitizers || { tests=FAILED; failed+=("the tests on $host"); }
   fi
   say "$host: the sample"
@@ -162,6 +165,14 @@ for host in "${hosts[@]}"; do
   unmount
 done
 
+qgis() { dpkg-query "$@" -W -f '${Version}' libqgis-dev | sed 's/+.*//; s/^/QGIS /'; } # qgis [OF ANOTHER DEBIAN]
+columns=("$(qgis)=$root/build/tests/tests.xml")
+for host in debian13 debian13-backports; do
+  built=$cache/$host/brushline/build/tests
+  [ ! -e "$built" ] ||
+    columns+=("$(qgis --admindir="$cache/$host/var/lib/dpkg")=$built/tests.xml,$built/tests-again.xml")
+done
+
 others=()
 if [ -n "$table" ] && [ -f "$table" ]; then
   mapfile -t others < <(awk -F '[ |]+' -v now=" ${hosts[*]} " '/^\| debian/ && !index(now, " " $2 " ")' "$table")
@@ -173,6 +184,8 @@ fi
   echo "| host | QGIS | all tests | the sample | against QGIS $(dpkg-query -W -f '${Version}' libqgis-dev) | package | on |"
   echo "|---|---|---|---|---|---|---|"
   printf '%s\n' "${others[@]}" "${rows[@]}" | sed '/^$/d' | sort
+  echo
+  /usr/bin/python3 "$root/tests/hosts/matrix.py" "${columns[@]}"
 } | tee "$cache/table"
 [ -z "$table" ] || cp "$cache/table" "$table"
 if [ ${#failed[@]} -gt 0 ]; then

@@ -24,7 +24,8 @@ say() { printf '== %d:%02d %s\n' $((SECONDS / 60)) $((SECONDS % 60)) "$*"; } # m
 
 failed=()
 say "All tests"
-ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 || failed+=("the tests in $build")
+ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 --output-junit "$build/tests.xml" \
+  --test-output-size-passed 65536 || failed+=("the tests in $build")
 
 if [ "$sanitizers" = yes ]; then
   say "Core and wrappers again, under the address and undefined-behaviour sanitizers"

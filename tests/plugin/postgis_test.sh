@@ -45,5 +45,6 @@ broken "$temporary/broken.gpkg"
 [ ! -e "$temporary/broken.gpkg" ] || fail "a run that broke off left a file."
 broken "postgres://$postgis table=\"written\".\"broken\" (geom)"
 [ "$(sql "select count(*) from pg_tables where tablename = 'broken'")" = 0 ] || fail "a run that broke off left a table."
+echo "PostGIS: a connection that breaks off is an error, and nothing half-written stays"
 
 echo "passed"
