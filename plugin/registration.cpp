@@ -16,15 +16,20 @@ int registrations = 0;
 // The registry owns the provider and deletes it when it closes or refuses it.
 QPointer<brushline::Provider> provider;
 
-// The host loads the words of its own language for itself and for Python plugins, not for us.
-QPointer<QTranslator> translator;
+// The host loads the words of its own language for itself and for Python plugins, not for us. English has its plurals
+// there, which serve where no other language does: the last one installed is asked first.
+QPointer<QTranslator> plurals, translator;
 
-void installTranslator() {
+void installTranslators() {
   if (translator)
     return;
+  const QString prefix = QStringLiteral("brushline"), separator = QStringLiteral("_"),
+                folder = QStringLiteral(":/brushline/translations");
+  plurals = new QTranslator(QCoreApplication::instance());
+  if (plurals->load(QLocale(QLocale::English), prefix, separator, folder))
+    QCoreApplication::installTranslator(plurals);
   translator = new QTranslator(QCoreApplication::instance());
-  if (translator->load(QLocale(QgsApplication::locale()), QStringLiteral("brushline"), QStringLiteral("_"),
-                       QStringLiteral(":/brushline/translations")))
+  if (translator->load(QLocale(QgsApplication::locale()), prefix, separator, folder))
     QCoreApplication::installTranslator(translator);
 }
 
@@ -48,7 +53,7 @@ int brushline_register() {
   QgsProcessingRegistry *const host = registry();
   if (!host)
     return 1;
-  installTranslator();
+  installTranslators();
   if (!host->providerById(QStringLiteral("brushline"))) {
     auto *const made = new brushline::Provider();
     if (!host->addProvider(made)) // deletes it

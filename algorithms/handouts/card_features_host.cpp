@@ -42,7 +42,7 @@ void CardFeatures::check(const ParameterReader &reader) {
       lacking << QString::fromLatin1(name);
   if (!lacking.isEmpty())
     throw QgsProcessingException(
-        tr("%1: layer “%2” lacks the field(s) %3. It needs the fields route, leg, feature (what "
+        tr("%1: layer “%2” lacks these fields: %3. It needs the fields route, leg, feature (what "
            "is met) and at_m (metres from the leg's start).")
             .arg(featuresKey, source->sourceName(), lacking.join(QLatin1String(", "))));
 }

@@ -83,7 +83,7 @@ QVariantMap ExportGpxAlgorithm::run(const ParameterReader &reader, QgsProcessing
   const GpxCounts counts = writeGpx(*file, sheets, mSettings, feedback);
   mFiles->commit(*file);
   mFiles->report(feedback);
-  feedback->pushInfo(tr("%1 route(s) with %2 point(s), and %3 waypoint(s).")
+  feedback->pushInfo(tr("Routes: %1; points in them: %2; waypoints: %3.")
                          .arg(counts.routes)
                          .arg(counts.points)
                          .arg(counts.waypoints));

@@ -88,7 +88,7 @@ void checkFields(const QString &key, const QgsProcessingFeatureSource &source,
     if (source.fields().lookupField(QString::fromLatin1(name)) < 0)
       lacking << QString::fromLatin1(name);
   if (!lacking.isEmpty())
-    throw QgsProcessingException(Text::tr("%1: layer “%2” lacks the field(s) %3. %4")
+    throw QgsProcessingException(Text::tr("%1: layer “%2” lacks these fields: %3. %4")
                                      .arg(key, source.sourceName(), lacking.join(QLatin1String(", ")), maker));
 }
 

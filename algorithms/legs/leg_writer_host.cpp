@@ -149,7 +149,7 @@ QVariantMap LegWriter::finish(QgsProcessingFeedback *feedback) {
     feedback->pushWarning(tr("DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes "
                              "are those of level ground there. Does the terrain model reach so far?",
                              nullptr, int(mWithoutHeights)));
-  feedback->pushInfo(tr("%1 route(s), %2 leg row(s) written.").arg(mRoutes).arg(mRows));
+  feedback->pushInfo(tr("Routes: %1; leg rows written: %2.").arg(mRoutes).arg(mRows));
   return results;
 }
 

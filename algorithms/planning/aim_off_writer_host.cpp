@@ -148,7 +148,7 @@ QVariantMap AimOffWriter::finish(long skipped, QgsProcessingFeedback *feedback) 
     feedback->pushWarning(tr("%n start(s) have no aim as sure as asked for: see the field warnings, and do not send "
                              "anybody by these without looking at the map.",
                              nullptr, int(mUnsure)));
-  feedback->pushInfo(tr("%1 start(s), %2 leg row(s) written.").arg(mStarts).arg(mRows));
+  feedback->pushInfo(tr("Starts: %1; leg rows written: %2.").arg(mStarts).arg(mRows));
   return results;
 }
 

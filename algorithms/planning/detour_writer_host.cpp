@@ -313,7 +313,7 @@ QVariantMap DetourWriter::finish() {
   QVariantMap results{{outputKey, mOutput->finish(QStringLiteral(":/brushline/styles/detour.qml"), mFeedback)},
                       {detoursKey, double(mDetours)},
                       {notPassedKey, double(mNotPassed)}};
-  mFeedback->pushInfo(tr("%1 leg(s), %2 detour(s).").arg(mLegs).arg(mDetours));
+  mFeedback->pushInfo(tr("Legs: %1; detours: %2.").arg(mLegs).arg(mDetours));
   if (mNotPassed > 0)
     mFeedback->pushWarning(
         tr("%n obstacle(s) in the way are NOT gone round: see the field “warnings”.", nullptr, int(mNotPassed)));

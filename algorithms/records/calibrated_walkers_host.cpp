@@ -248,7 +248,7 @@ QVariantMap CalibratedWalkers::finish() {
   QVariantMap results = VectorOutput::finishAll({{mOutput.get(), QString()}, {mTries.get(), QString()}}, mFeedback);
   results.insert(walkersKey, double(mWritten));
   results.insert(usedKey, double(mUsed));
-  mFeedback->pushInfo(tr("%1 walker(s), %2 try(s) used, %3 flagged.").arg(mWritten).arg(mUsed).arg(mFlagged));
+  mFeedback->pushInfo(tr("Walkers: %1; tries used: %2, flagged: %3.").arg(mWritten).arg(mUsed).arg(mFlagged));
   if (mLeftOut > 0)
     mFeedback->pushWarning(
         tr("%n walker(s) left out in all. They are not in the output, and Annotate legs will have no "

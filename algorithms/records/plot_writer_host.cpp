@@ -155,7 +155,7 @@ QVariantMap PlotWriter::finish() {
         tr("%n route(s) miss their end by more than errors allow: look for slips before anybody walks "
            "them.",
            nullptr, int(mBeyond)));
-  mFeedback->pushInfo(tr("%1 route(s), %2 leg row(s) written.").arg(mRoutes).arg(mRows));
+  mFeedback->pushInfo(tr("Routes: %1; leg rows written: %2.").arg(mRoutes).arg(mRows));
   return results;
 }
 

@@ -169,10 +169,11 @@ QVariantMap ChosenMarksWriter::finish(QgsProcessingFeedback *feedback) {
                                                  {mSightings.get(), QStringLiteral(":/brushline/styles/sightings.qml")},
                                                  {mGaps.get(), QStringLiteral(":/brushline/styles/gaps.qml")}},
                                                 feedback);
-  feedback->pushInfo(tr("%1 mark(s) written.").arg(mMarkCount));
+  feedback->pushInfo(tr("%n mark(s) written.", nullptr, int(mMarkCount)));
   if (mGapCount > 0)
     feedback->pushWarning(
-        tr("%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.").arg(mGapCount).arg(mSpacedCount));
+        tr("%n gap(s) that no candidate serves. Marks put on the line there: %1.", nullptr, int(mGapCount))
+            .arg(mSpacedCount));
   return results;
 }
 

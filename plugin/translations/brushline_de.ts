@@ -248,8 +248,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 start(s), %2 leg row(s) written.</source>
-        <translation>%1 Start(s), %2 Zeile(n) mit Teilstrecken geschrieben.</translation>
+        <source>Starts: %1; leg rows written: %2.</source>
+        <translation>Starts: %1; Zeilen mit Teilstrecken geschrieben: %2.</translation>
     </message>
 </context>
 <context>
@@ -583,8 +583,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 walker(s), %2 try(s) used, %3 flagged.</source>
-        <translation>%1 Geher, %2 Versuch(e) verwendet, %3 beanstandet.</translation>
+        <source>Walkers: %1; tries used: %2, flagged: %3.</source>
+        <translation>Geher: %1; Versuche verwendet: %2, beanstandet: %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n walker(s) left out in all. They are not in the output, and Annotate legs will have no legs for them.</source>
@@ -636,7 +636,7 @@
         <translation>Bäche, Wege und dergleichen, die Teilstrecken kreuzen oder an denen sie vorbeiführen, mit den Feldern route, leg, feature, at_m und role: Jedes steht in der Zeile seiner Teilstrecke, mit der Schrittzahl, bei der es kommt.</translation>
     </message>
     <message>
-        <source>%1: layer “%2” lacks the field(s) %3. It needs the fields route, leg, feature (what is met) and at_m (metres from the leg&apos;s start).</source>
+        <source>%1: layer “%2” lacks these fields: %3. It needs the fields route, leg, feature (what is met) and at_m (metres from the leg&apos;s start).</source>
         <translation>%1: Dem Layer „%2“ fehlen die Felder %3. Er braucht die Felder route, leg, feature (worauf man trifft) und at_m (Meter vom Anfang der Teilstrecke).</translation>
     </message>
     <message numerus="yes">
@@ -839,13 +839,19 @@
         <source>Gaps (no candidate serves)</source>
         <translation>Lücken (kein Kandidat taugt)</translation>
     </message>
-    <message>
-        <source>%1 mark(s) written.</source>
-        <translation>%1 Marke(n) geschrieben.</translation>
+    <message numerus="yes">
+        <source>%n mark(s) written.</source>
+        <translation>
+            <numerusform>%n Marke geschrieben.</numerusform>
+            <numerusform>%n Marken geschrieben.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.</source>
-        <translation>%1 Lücke(n), für die kein Kandidat taugt, gefüllt mit %2 Marke(n) auf der Linie.</translation>
+    <message numerus="yes">
+        <source>%n gap(s) that no candidate serves. Marks put on the line there: %1.</source>
+        <translation>
+            <numerusform>%n Lücke, für die kein Kandidat taugt. Marken dort auf der Linie: %1.</numerusform>
+            <numerusform>%n Lücken, für die kein Kandidat taugt. Marken dort auf der Linie: %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1495,8 +1501,8 @@
         <translation>Route „%1“, Teilstrecke %2: %3</translation>
     </message>
     <message>
-        <source>%1 leg(s), %2 detour(s).</source>
-        <translation>%1 Teilstrecke(n), %2 Umgehung(en).</translation>
+        <source>Legs: %1; detours: %2.</source>
+        <translation>Teilstrecken: %1; Umgehungen: %2.</translation>
     </message>
     <message numerus="yes">
         <source>%n obstacle(s) in the way are NOT gone round: see the field “warnings”.</source>
@@ -1573,8 +1579,8 @@
         <translation>%1: „%2“ endet nicht auf .gpx; Empfänger achten auf die Endung und übergehen die Datei vielleicht.</translation>
     </message>
     <message>
-        <source>%1 route(s) with %2 point(s), and %3 waypoint(s).</source>
-        <translation>%1 Route(n) mit %2 Punkt(en) und %3 Wegpunkt(e).</translation>
+        <source>Routes: %1; points in them: %2; waypoints: %3.</source>
+        <translation>Routen: %1; Punkte darin: %2; Wegpunkte: %3.</translation>
     </message>
 </context>
 <context>
@@ -2943,7 +2949,7 @@
 <context>
     <name>brushline::LegSheets</name>
     <message>
-        <source>%1: layer “%2” lacks the field(s) %3. %4</source>
+        <source>%1: layer “%2” lacks these fields: %3. %4</source>
         <translation>%1: Dem Layer „%2“ fehlen die Felder %3. %4</translation>
     </message>
     <message>
@@ -3312,8 +3318,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 route(s), %2 leg row(s) written.</source>
-        <translation>%1 Route(n), %2 Zeile(n) mit Teilstrecken geschrieben.</translation>
+        <source>Routes: %1; leg rows written: %2.</source>
+        <translation>Routen: %1; Zeilen mit Teilstrecken geschrieben: %2.</translation>
     </message>
     <message numerus="yes">
         <source>DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes are those of level ground there. Does the terrain model reach so far?</source>
@@ -3933,8 +3939,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 route(s), %2 leg row(s) written.</source>
-        <translation>%1 Route(n), %2 Zeile(n) mit Teilstrecken geschrieben.</translation>
+        <source>Routes: %1; leg rows written: %2.</source>
+        <translation>Routen: %1; Zeilen mit Teilstrecken geschrieben: %2.</translation>
     </message>
 </context>
 <context>

@@ -248,8 +248,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 start(s), %2 leg row(s) written.</source>
-        <translation>%1 départ(s), %2 enregistrement(s) de tronçon écrit(s).</translation>
+        <source>Starts: %1; leg rows written: %2.</source>
+        <translation>Départs&#xa0;: %1&#xa0;; enregistrements de tronçon écrits&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -583,8 +583,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 walker(s), %2 try(s) used, %3 flagged.</source>
-        <translation>%1 marcheur(s), %2 essai(s) utilisé(s), %3 signalé(s).</translation>
+        <source>Walkers: %1; tries used: %2, flagged: %3.</source>
+        <translation>Marcheurs&#xa0;: %1&#xa0;; essais utilisés&#xa0;: %2, signalés&#xa0;: %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n walker(s) left out in all. They are not in the output, and Annotate legs will have no legs for them.</source>
@@ -636,7 +636,7 @@
         <translation>Ruisseaux, sentiers et autres que les tronçons traversent ou à côté desquels ils passent, avec les champs route, leg, feature, at_m et role&#xa0;: chacun est indiqué sur la ligne de son tronçon, avec le nombre de pas auquel il arrive.</translation>
     </message>
     <message>
-        <source>%1: layer “%2” lacks the field(s) %3. It needs the fields route, leg, feature (what is met) and at_m (metres from the leg&apos;s start).</source>
+        <source>%1: layer “%2” lacks these fields: %3. It needs the fields route, leg, feature (what is met) and at_m (metres from the leg&apos;s start).</source>
         <translation>%1&#xa0;: il manque à la couche «&#xa0;%2&#xa0;» le ou les champs %3. Elle doit avoir les champs route, leg, feature (ce qui est rencontré) et at_m (mètres depuis le départ du tronçon).</translation>
     </message>
     <message numerus="yes">
@@ -839,13 +839,19 @@
         <source>Gaps (no candidate serves)</source>
         <translation>Lacunes (aucun repère possible ne convient)</translation>
     </message>
-    <message>
-        <source>%1 mark(s) written.</source>
-        <translation>%1 repère(s) écrit(s).</translation>
+    <message numerus="yes">
+        <source>%n mark(s) written.</source>
+        <translation>
+            <numerusform>%n repère écrit.</numerusform>
+            <numerusform>%n repères écrits.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 gap(s) that no candidate serves, filled with %2 mark(s) on the line.</source>
-        <translation>%1 lacune(s) pour lesquelles aucun repère possible ne convient, comblées par %2 repère(s) sur la ligne.</translation>
+    <message numerus="yes">
+        <source>%n gap(s) that no candidate serves. Marks put on the line there: %1.</source>
+        <translation>
+            <numerusform>%n lacune pour laquelle aucun repère possible ne convient. Repères placés là sur la ligne&#xa0;: %1.</numerusform>
+            <numerusform>%n lacunes pour lesquelles aucun repère possible ne convient. Repères placés là sur la ligne&#xa0;: %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1495,8 +1501,8 @@
         <translation>Itinéraire «&#xa0;%1&#xa0;», tronçon %2&#xa0;: %3</translation>
     </message>
     <message>
-        <source>%1 leg(s), %2 detour(s).</source>
-        <translation>%1 tronçon(s), %2 contournement(s).</translation>
+        <source>Legs: %1; detours: %2.</source>
+        <translation>Tronçons&#xa0;: %1&#xa0;; contournements&#xa0;: %2.</translation>
     </message>
     <message numerus="yes">
         <source>%n obstacle(s) in the way are NOT gone round: see the field “warnings”.</source>
@@ -1573,8 +1579,8 @@
         <translation>%1&#xa0;: «&#xa0;%2&#xa0;» ne finit pas par .gpx&#xa0;; les récepteurs regardent l’extension et peuvent l’ignorer.</translation>
     </message>
     <message>
-        <source>%1 route(s) with %2 point(s), and %3 waypoint(s).</source>
-        <translation>%1 itinéraire(s) avec %2 point(s), et %3 point(s) de cheminement.</translation>
+        <source>Routes: %1; points in them: %2; waypoints: %3.</source>
+        <translation>Itinéraires&#xa0;: %1&#xa0;; points qu’ils contiennent&#xa0;: %2&#xa0;; points de cheminement&#xa0;: %3.</translation>
     </message>
 </context>
 <context>
@@ -2943,7 +2949,7 @@
 <context>
     <name>brushline::LegSheets</name>
     <message>
-        <source>%1: layer “%2” lacks the field(s) %3. %4</source>
+        <source>%1: layer “%2” lacks these fields: %3. %4</source>
         <translation>%1&#xa0;: il manque à la couche «&#xa0;%2&#xa0;» le ou les champs %3. %4</translation>
     </message>
     <message>
@@ -3312,8 +3318,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 route(s), %2 leg row(s) written.</source>
-        <translation>%1 itinéraire(s), %2 enregistrement(s) de tronçon écrit(s).</translation>
+        <source>Routes: %1; leg rows written: %2.</source>
+        <translation>Itinéraires&#xa0;: %1&#xa0;; enregistrements de tronçon écrits&#xa0;: %2.</translation>
     </message>
     <message numerus="yes">
         <source>DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes are those of level ground there. Does the terrain model reach so far?</source>
@@ -3933,8 +3939,8 @@
         </translation>
     </message>
     <message>
-        <source>%1 route(s), %2 leg row(s) written.</source>
-        <translation>%1 itinéraire(s), %2 enregistrement(s) de tronçon écrit(s).</translation>
+        <source>Routes: %1; leg rows written: %2.</source>
+        <translation>Itinéraires&#xa0;: %1&#xa0;; enregistrements de tronçon écrits&#xa0;: %2.</translation>
     </message>
 </context>
 <context>

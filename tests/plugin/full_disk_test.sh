@@ -35,7 +35,7 @@ disks=0
 for ending in gpkg shp geojson fgb csv; do
   out=$temporary/whole/out.$ending
   run "$out" || fail "$ending: $(cat "$temporary/out")"
-  told=$(sed -n 's/^.*[^0-9]\([0-9]*\) row(s); model.*/\1/p' <<<" $(cat "$temporary/out")")
+  told=$(sed -n 's/^.*[^0-9]\([0-9]*\) rows; model.*/\1/p' <<<" $(cat "$temporary/out")")
   [ "$told" = $((side * side)) ] || fail "$ending: it tells of $told rows."
   [ "$(features "$out")" = "$told" ] || fail "$ending: $(features "$out") features are in it, and it tells of $told."
   biggest=$(find "$temporary/whole" -name 'out.*' -printf '%s\n' | sort -n | tail -n 1)

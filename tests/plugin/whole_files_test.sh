@@ -102,7 +102,7 @@ size=$(finals "$temporary/reference" | tr '\n' '\0' | xargs -0 cat | wc -c)
 long=$(finals "$temporary/reference" | tr '\n' '\0' | xargs -0 -n 100000 "$python" "$here/whole_file_check.py") ||
   fail "a file cannot be read to its end."
 if [ "$algorithm" = brushline:exportgpx ]; then
-  told=$(sed -n 's/.* route(s) with \([0-9]*\) point(s), and \([0-9]*\) waypoint(s)\..*/\1+\2/p' "$temporary/out")
+  told=$(sed -n 's/.*; points in them: \([0-9]*\); waypoints: \([0-9]*\)\..*/\1+\2/p' "$temporary/out")
   [ $((told)) = "$long" ] || fail "it tells of $told points, and $long are in the file."
 fi
 echo "   $count file(s), $size bytes, $long points, rows, pages or cells; $milliseconds ms from the first file to the end"
