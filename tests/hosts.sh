@@ -144,7 +144,6 @@ for host in "${hosts[@]}"; do
       { tests=FAILED; failed+=("the tests on $host"); }
   else
     say "$host: the tests"
-    rm -f "$debian/brushline/build/tests/"tests*.xml
     inside "$debian" tests/run.sh --no-sanitizers || { tests=FAILED; failed+=("the tests on $host"); }
   fi
   say "$host: the sample"
@@ -166,11 +165,11 @@ for host in "${hosts[@]}"; do
 done
 
 qgis() { dpkg-query "$@" -W -f '${Version}' libqgis-dev | sed 's/+.*//; s/^/QGIS /'; } # qgis [OF ANOTHER DEBIAN]
-columns=("$(qgis)=$root/build/tests/tests.xml")
+tried() { echo "$1/tests.xml,$1/tests-again.xml"; } # tried BUILD
+columns=("$(qgis)=$(tried "$root/build/tests")")
 for host in debian13 debian13-backports; do
   built=$cache/$host/brushline/build/tests
-  [ ! -e "$built" ] ||
-    columns+=("$(qgis --admindir="$cache/$host/var/lib/dpkg")=$built/tests.xml,$built/tests-again.xml")
+  [ ! -e "$built" ] || columns+=("$(qgis --admindir="$cache/$host/var/lib/dpkg")=$(tried "$built")")
 done
 
 others=()
