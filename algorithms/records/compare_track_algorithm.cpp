@@ -5,6 +5,7 @@
 #include "records/walk_words_host.h"
 #include "records/walked_legs_host.h"
 #include "shared/kept_styles_host.h"
+#include "shared/ordered_work.h"
 #include "shared/routes_parameters.h"
 
 #include <QDateTime>
@@ -30,6 +31,14 @@ QDate dayOf(const TrackInput &track) {
       return QDateTime::fromMSecsSinceEpoch(qint64(*fix.time_s * 1000), Qt::UTC).date();
   return QDate();
 }
+
+// A track that is held against the plan.
+struct Compared {
+  TrackInput track;
+  std::optional<size_t> only; // the route that it is said to be; nothing: any
+  bool unknown;               // it is said to be of one that is not among the legs
+  TrackMatch match;
+};
 } // namespace
 
 QString CompareTrackAlgorithm::name() const { return QStringLiteral("comparetrack"); }
@@ -96,25 +105,22 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
       feedback->pushInfo(words);
   };
 
-  TrackInput track;
-  for (; tracks.next(track); ++read) {
-    feedback->setProgress(100 * tracks.fraction());
-    const auto only = planned.routeCalled(track.route_named ? track.route : track.name);
-    if (track.route_named && !only) {
+  const auto take = [&](const Compared &compared) {
+    const auto &[track, only, unknown, match] = compared;
+    if (unknown) {
       refuse(track, tr("is said to be of route “%1”, which is not among the legs.").arg(track.route));
-      continue;
+      return;
     }
-    const TrackMatch match = matcher.match(track.fixes, only, progress);
     if (!match.course) {
       refuse(track, WalkWords::reason(match, tolerance));
-      continue;
+      return;
     }
     const QDate day = dayOf(track), meant = planned.info[*match.course].front().date;
     if (day.isValid() && meant.isValid() && std::abs(double(meant.daysTo(day))) > days) {
       refuse(track, tr("was recorded on %1, but its legs are made for %2. Was its clock set? If both are right, give a "
                        "larger %3.")
                         .arg(day.toString(Qt::ISODate), meant.toString(Qt::ISODate), daysKey));
-      continue;
+      return;
     }
     if (const QString cleaned = WalkWords::cleaned(match.track); !cleaned.isEmpty())
       remark(tr("Track “%1”: left out %2.").arg(track.name, cleaned));
@@ -127,7 +133,23 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
                            : planned.walkerCalled(track.walker).isEmpty() ? track.walker
                                                                           : planned.walkerCalled(track.walker);
     writer.write(track, match, walker);
+  };
+  OrderedWork<Compared, Compared> work(
+      workers(),
+      [&](Compared compared, size_t) {
+        if (!compared.unknown)
+          compared.match = matcher.match(compared.track.fixes, compared.only, progress);
+        return compared;
+      },
+      take);
+  for (TrackInput track; tracks.next(track); ++read) {
+    feedback->setProgress(100 * tracks.fraction());
+    const auto only = planned.routeCalled(track.route_named ? track.route : track.name);
+    const bool unknown = track.route_named && !only;
+    work.push({std::move(track), only, unknown, {}});
+    track = {};
   }
+  work.finish();
   tracks.finish();
   if (read == 0)
     throw QgsProcessingException(tr("%1: there is no track in layer “%2”. Of a GPX file take the layer track_points.")

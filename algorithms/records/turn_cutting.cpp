@@ -184,6 +184,8 @@ class Cutter {
 public:
   Cutter(const Nodes &nodes, const std::vector<MeantLeg> &legs, const CuttingRule &rule, const Progress &progress)
       : mNodes(nodes), mLegs(legs), mRule(rule), mProgress(progress), mCandidates(legs.size() + 1) {
+    for (const MeantLeg &leg : legs)
+      mDirections.push_back({distance(leg.from, leg.to), bearing(leg.from, leg.to)});
     for (size_t k = 0; k <= legs.size(); ++k) {
       const PlanePoint arrive = k > 0 ? legs[k - 1].to : legs[0].from;
       for (size_t i = 0; i < nodes.all.size(); ++i)
@@ -229,7 +231,7 @@ public:
             const double cost = states[k - 1][i].cost;
             if (cost - found >= best.cost)
               continue;
-            const double all = cost + legCost(k - 1, before[i], here[j], meant);
+            const double all = cost + legCost(k - 1, before[i], here[j], meant, best.cost - cost);
             if (all < best.cost)
               best = {all, i};
           }
@@ -275,8 +277,9 @@ public:
       if (leg.any_way)
         continue;
       const PlanePoint &a = mNodes.all[path.nodes[i]].at, &b = mNodes.all[path.nodes[i + 1]].at;
-      turns.push_back(std::remainder(bearing(a, b) - bearing(leg.from, leg.to), 360));
-      stretches.push_back(std::log(distance(a, b) / distance(leg.from, leg.to)));
+      const auto &[length, direction] = mDirections[path.first_leg + i];
+      turns.push_back(std::remainder(bearing(a, b) - direction, 360));
+      stretches.push_back(std::log(distance(a, b) / length));
     }
     if (turns.size() < 2)
       return std::nullopt;
@@ -299,8 +302,8 @@ private:
 
   // Without the length.
   double wayCost(size_t leg, size_t i, size_t j, double length, const Meant &meant, double most = mostTurned) const {
-    const double off = std::remainder(
-        bearing(mNodes.all[i].at, mNodes.all[j].at) - bearing(mLegs[leg].from, mLegs[leg].to) - meant.turned, 360);
+    const double off =
+        std::remainder(bearing(mNodes.all[i].at, mNodes.all[j].at) - mDirections[leg].bearing - meant.turned, 360);
     if (std::abs(off) > most)
       return never;
     const double stray = mRule.error_m * mRule.error_m + std::pow(strayShare * length, 2);
@@ -310,19 +313,21 @@ private:
            excessCost * std::max(0.0, excess);
   }
 
-  double legCost(size_t leg, size_t i, size_t j, const Meant &meant) const {
+  // Or never, when it is not less than a bound.
+  double legCost(size_t leg, size_t i, size_t j, const Meant &meant, double bound) const {
     if (mLegs[leg].any_way)
       return 0;
     const double length = distance(mNodes.all[i].at, mNodes.all[j].at);
-    const double wanted = distance(mLegs[leg].from, mLegs[leg].to) * meant.stretched;
+    const double wanted = mDirections[leg].length * meant.stretched;
     if (!(length >= leastStretch * wanted && length <= mostStretch * wanted))
       return never;
-    return longTailed(std::log(length / wanted) / meant.sigma_len) + wayCost(leg, i, j, length, meant) - found;
+    const double stretch = longTailed(std::log(length / wanted) / meant.sigma_len);
+    return stretch - found < bound ? stretch + wayCost(leg, i, j, length, meant) - found : never;
   }
 
   double partCost(size_t leg, size_t i, size_t last, const Meant &meant) const {
     const double length = distance(mNodes.all[i].at, mNodes.all[last].at);
-    const double wanted = distance(mLegs[leg].from, mLegs[leg].to) * meant.stretched;
+    const double wanted = mDirections[leg].length * meant.stretched;
     if (i >= last || !(length >= std::max(leastPart * wanted, 3 * mRule.error_m) && length <= mostPart * wanted))
       return never;
     return partLeg + wayCost(leg, i, last, length, meant, mostPartTurned) - found;
@@ -332,6 +337,10 @@ private:
   const std::vector<MeantLeg> &mLegs;
   const CuttingRule &mRule;
   const Progress &mProgress;
+  struct Direction {
+    double length, bearing; // metres, degrees on the plane
+  };
+  std::vector<Direction> mDirections;           // by leg
   std::vector<std::vector<size_t>> mCandidates; // nodes, by turn
 };
 } // namespace

@@ -9,7 +9,7 @@
 # --strict  ends with 1 when a target is missed; else with 0 whatever comes out
 # --build   build folder; else that of the preset "developer", build/tests
 # --prefix  where the plugin is installed already; else it is built and installed in the build folder
-# NAME      some of: annotate memory terrain sighting marks surface effort gpx files start
+# NAME      some of: annotate memory terrain sighting marks surface effort gpx files start threads
 home=$HOME
 # shellcheck source-path=SCRIPTDIR source=../plugin/surroundings.sh
 source "$(dirname "${BASH_SOURCE[0]}")/../plugin/surroundings.sh"
@@ -29,7 +29,7 @@ while [ $# -gt 0 ]; do
   esac
   shift
 done
-[ ${#names[@]} -gt 0 ] || names=(annotate memory terrain sighting marks surface effort gpx files start)
+[ ${#names[@]} -gt 0 ] || names=(annotate memory terrain sighting marks surface effort gpx files start threads)
 
 # size FULL QUICK: the one that holds.
 size() { if [ -n "$quick" ]; then echo "$2"; else echo "$1"; fi; }
@@ -69,6 +69,10 @@ one() {
     ;;
   files) installed && "$bench/files_bench.sh" "$prefix" "$(size 20000 1000)" >&2 ;;
   start) installed && "$bench/start_bench.sh" "$prefix" "$(size 10 3)" >&2 ;;
+  threads)
+    installed && QGIS_PLUGINPATH=$prefix/share/qgis/python/plugins /usr/bin/python3 "$bench/threads_bench.py" \
+      --scale "$(size 1 0.02)" --repeat "$(size 3 1)" >&2
+    ;;
   *) fail "no bench $1" ;;
   esac
 }
