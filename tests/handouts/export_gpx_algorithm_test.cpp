@@ -500,22 +500,25 @@ private slots:
   void numbersAreThoseOfTheLayer();
   void theHostReadsItBack();
 
-  // Wherever it is in its work, a cancelled run ends within a tenth of a second and leaves no file. Of three tries the
-  // fastest counts, since others may use the machine.
+  // Wherever it is in its work, a cancelled run ends within a tenth of a second and leaves no file. Of some tries the
+  // fastest counts, since others may use the machine, and of undisturbed runs, since the first warms things up.
   void cancelLeavesNothing() {
     std::vector<LegRow> rows;
     for (int i = 1; i <= 30000; ++i)
       rows.push_back({leg("long", i), stretch(i % 1000)});
     const Layer legs = legsOf(rows);
-    const GpxRun undisturbed({{"INPUT", valueOf(legs)}});
-    VERIFY_EXPORTED(undisturbed);
-    const double whole = undisturbed.outcome.seconds;
+    double whole = 1e9;
+    for (int attempt = 0; attempt < 3; ++attempt) {
+      const GpxRun undisturbed({{"INPUT", valueOf(legs)}});
+      VERIFY_EXPORTED(undisturbed);
+      whole = std::min(whole, undisturbed.outcome.seconds);
+    }
     QVERIFY2(whole > 0.2, qPrintable(QString::number(whole))); // long enough to be cancelled in the middle
     int cancelledAt = 0;
     for (const double share : {0.1, 0.25, 0.4, 0.6, 0.75, 0.9}) {
       double fastest = 0;
       int tries = 0;
-      while (tries < 3 && (fastest == 0 || fastest > soon)) {
+      while (tries < 6 && (fastest == 0 || fastest > soon)) {
         ++tries;
         Ear ear;
         Surroundings surroundings;

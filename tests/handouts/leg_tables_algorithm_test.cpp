@@ -714,8 +714,8 @@ private slots:
     QTest::newRow("many sheets") << 200 << 5;
     QTest::newRow("one long sheet") << 1 << 30000;
   }
-  // Ends within a tenth of a second and leaves nothing. Of three tries the fastest counts, since other programs run
-  // too.
+  // Ends within a tenth of a second and leaves nothing. Of some tries the fastest counts, since other programs run
+  // too, and of undisturbed runs, since the first warms things up.
   void cancelledInTheMiddle() {
     QFETCH(int, sheets);
     QFETCH(int, legs);
@@ -726,19 +726,23 @@ private slots:
     const Layer layer = legLayer(rows);
     const QTemporaryDir around;
     const QVariantMap parameters{{"INPUT", valueOf(layer)}, {"FOLDER", around.filePath("new")}};
-    const Outcome undisturbed = run(id, parameters);
-    QVERIFY(undisturbed.ok);
-    QVERIFY(QDir(around.filePath("new")).removeRecursively());
-    QVERIFY2(undisturbed.seconds > 0.05, qPrintable(QString::number(undisturbed.seconds)));
+    double whole = 1e9;
+    for (int attempt = 0; attempt < 3; ++attempt) {
+      const Outcome undisturbed = run(id, parameters);
+      QVERIFY(undisturbed.ok);
+      QVERIFY(QDir(around.filePath("new")).removeRecursively());
+      whole = std::min(whole, undisturbed.seconds);
+    }
+    QVERIFY2(whole > 0.05, qPrintable(QString::number(whole)));
     int cancelledAt = 0;
     for (const double share : {0.15, 0.5, 0.8}) {
       double fastest = 1e9;
-      for (int attempt = 0; attempt < 3 && fastest > 0.1; ++attempt) {
+      for (int attempt = 0; attempt < 6 && fastest > 0.1; ++attempt) {
         Ear ear;
         QElapsedTimer sinceCancel;
         std::atomic<bool> over{false}, cancelled{false};
         std::thread canceller([&] {
-          std::this_thread::sleep_for(std::chrono::duration<double>(share * undisturbed.seconds));
+          std::this_thread::sleep_for(std::chrono::duration<double>(share * whole));
           if (over)
             return;
           sinceCancel.start();
