@@ -148,5 +148,8 @@ def outputs(name, keys, folder, ending):
     """Files for the outputs of a job."""
     forms = {"FOLDER": "", "EFFORT": ".tif"}
     of_algorithm = {"sightsurface": ".tif", "exportgpx": ".gpx"}
+    if ending == "fgb":     # keeps no tables
+        forms.update((key, ".gpkg") for key in ("CLOSURE", "GROUPS", "TRIES"))
+        of_algorithm["calibratepaces"] = ".gpkg"
     return {key: os.path.join(folder, key.lower() + forms.get(key, of_algorithm.get(name, "." + ending)))
             for key in keys.split()}

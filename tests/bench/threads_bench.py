@@ -4,9 +4,9 @@
 
   QGIS_PLUGINPATH=PREFIX/share/qgis/python/plugins /usr/bin/python3 threads_bench.py [options] [ALGORITHM ...]
 
-The two take turns; the least of each counts. Outputs are FlatGeobuf, as quick to write as any. What they spend on
-reading and writing, one thread does; so they gain by what computing takes. That the outputs are the same is for
-same_answer_test.
+The two take turns; the least of each counts. Outputs are FlatGeobuf, as quick to write as any. On "one" a thread computes
+while another reads and writes, so what is told is what more of them bring; where writing takes longest, that is nothing.
+That the outputs are the same is for same_answer_test.
 """
 import argparse
 import os
