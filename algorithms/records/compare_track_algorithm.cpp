@@ -36,8 +36,9 @@ QDate dayOf(const TrackInput &track) {
 struct Compared {
   TrackInput track;
   std::optional<size_t> only; // the route that it is said to be; nothing: any
-  bool unknown;               // it is said to be of one that is not among the legs
   TrackMatch match;
+
+  bool unknown() const { return track.route_named && !only; } // said to be of a route that is not among the legs
 };
 } // namespace
 
@@ -106,8 +107,9 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
   };
 
   const auto take = [&](const Compared &compared) {
-    const auto &[track, only, unknown, match] = compared;
-    if (unknown) {
+    const TrackInput &track = compared.track;
+    const TrackMatch &match = compared.match;
+    if (compared.unknown()) {
       refuse(track, tr("is said to be of route “%1”, which is not among the legs.").arg(track.route));
       return;
     }
@@ -137,7 +139,7 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
   OrderedWork<Compared, Compared> work(
       workers(),
       [&](Compared compared, size_t) {
-        if (!compared.unknown)
+        if (!compared.unknown())
           compared.match = matcher.match(compared.track.fixes, compared.only, progress);
         return compared;
       },
@@ -145,9 +147,7 @@ QVariantMap CompareTrackAlgorithm::run(const ParameterReader &reader, QgsProcess
   for (TrackInput track; tracks.next(track); ++read) {
     feedback->setProgress(100 * tracks.fraction());
     const auto only = planned.routeCalled(track.route_named ? track.route : track.name);
-    const bool unknown = track.route_named && !only;
-    work.push({std::move(track), only, unknown, {}});
-    track = {};
+    work.push({std::move(track), only, {}});
   }
   work.finish();
   tracks.finish();

@@ -17,6 +17,7 @@ import time
 import numpy
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
+from bench_table import tell       # noqa: E402
 from check_record import record   # noqa: E402
 
 ABOVE = 1e-5    # single precision
@@ -72,14 +73,6 @@ def check(program):
                 sys.exit("far below the costs by eight neighbours")
     if worst > ABOVE:
         sys.exit("effort above MCP_Geometric's cost by a share of %g" % worst)
-
-
-def tell(what, measured, target=None, met=None):
-    """A row of the table that run.sh makes."""
-    if os.environ.get("BRUSHLINE_BENCH"):
-        with open(os.environ["BRUSHLINE_BENCH"], "a") as file:
-            file.write("| %s | %s | %s | %s |\n" % (
-                what, measured, target or "none set", "-" if target is None else "met" if met else "MISSED"))
 
 
 def least(measured, name, at):

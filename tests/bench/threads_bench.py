@@ -19,6 +19,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from qgis.core import (                                             # noqa: E402
     QgsApplication, QgsProcessingContext, QgsProcessingFeedback, QgsProject)
 from bench_land import Land, begin_host, outputs                    # noqa: E402
+from bench_table import tell                                        # noqa: E402
 
 ALGORITHMS = ("annotatelegs", "sightsurface", "choosemarks", "aimoff", "featuresmet", "checkhazards", "comparetrack")
 
@@ -33,14 +34,6 @@ def seconds(name, parameters, threads):
     if not ok:
         sys.exit("%s: %s" % (name, feedback.textLog()))
     return time.monotonic() - began
-
-
-def tell(what, measured):
-    """A row of the table that run.sh makes."""
-    print("%s: %s" % (what, measured), flush=True)
-    if os.environ.get("BRUSHLINE_BENCH"):
-        with open(os.environ["BRUSHLINE_BENCH"], "a") as file:
-            file.write("| %s | %s | none set | - |\n" % (what, measured))
 
 
 def main():
@@ -61,8 +54,10 @@ def main():
                 for threads in took:
                     took[threads].append(seconds(name, parameters, threads))
             one, all_of_them = min(took[1]), min(took[most])
-            tell("%s on %d threads / on one" % (name, most),
-                 "%.2f times faster (%.2f s / %.2f s)" % (one / all_of_them, all_of_them, one))
+            what = "%s on %d threads / on one" % (name, most)
+            measured = "%.2f times faster (%.2f s / %.2f s)" % (one / all_of_them, all_of_them, one)
+            print("%s: %s" % (what, measured), flush=True)
+            tell(what, measured)
     app.exitQgis()
 
 

@@ -3,6 +3,7 @@
 #include "records/turn_cutting.h"
 #include "records/walk_by_chance.h"
 #include "support/near.h"
+#include "support/work.h"
 
 using namespace brushline;
 using namespace brushline::test;
@@ -122,7 +123,7 @@ private slots:
     QVERIFY(cut(off, plan, 100));
   }
 
-  // A day of standing about with noise, then the walk.
+  // A day of standing about with noise, then the walk, in less than three seconds of work.
   void longTracks() {
     WalkByChance chance(9);
     std::vector<XY> way;
@@ -130,7 +131,10 @@ private slots:
       way.push_back({4 * chance.normal(), 4 * chance.normal()});
     for (const XY &p : along(plan, 0.05))
       way.push_back({p[0] + 4 * chance.normal(), p[1] + 4 * chance.normal()});
-    verifyCuts(cut(way), plan, 0, 40);
+    std::optional<TrackCuts> cuts;
+    const double seconds = secondsOfWork([&] { cuts = cut(way); });
+    verifyCuts(cuts, plan, 0, 40);
+    QVERIFY2(seconds < 3, qPrintable(QString::number(seconds)));
   }
 
   // Up and down for hours between the first two turns, then the walk: smoothing is doubled until the pairs of nodes
@@ -145,7 +149,7 @@ private slots:
     for (const XY &p : along(plan, 1))
       way.push_back(p);
     const auto cuts = cut(way);
-    QVERIFY(cuts->blur_m > 8);
+    QVERIFY(cuts && cuts->blur_m > 8);
     verifyCuts(cuts, plan, 0, 2 * cuts->blur_m);
   }
 

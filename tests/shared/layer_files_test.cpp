@@ -76,6 +76,10 @@ void LayerFilesTest::leavesTheIndexOut() {
   QVERIFY(!options.contains(QStringLiteral("SPATIAL_INDEX=YES")));
   if (left_out)
     QVERIFY(options.contains(QStringLiteral("SPATIAL_INDEX=NO")));
+  else if (given.endsWith(QLatin1String(".sqlite")))
+    QVERIFY(!options.isEmpty() && options.filter(QStringLiteral("SRID")).isEmpty()); // see layerOptions()
+  else
+    QVERIFY(options.isEmpty());
 }
 
 void LayerFilesTest::makesTheIndex_data() {
