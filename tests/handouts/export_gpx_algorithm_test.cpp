@@ -4,6 +4,7 @@
 // of that schema.
 #include "handouts/gpx_run.h"
 
+#include "support/cancelled_run.h"
 #include "support/comma_locale.h"
 #include "support/near.h"
 #include "support/random.h"
@@ -12,10 +13,7 @@
 #include <qgscoordinatetransform.h>
 
 #include <algorithm>
-#include <atomic>
-#include <chrono>
 #include <cmath>
-#include <thread>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -500,54 +498,23 @@ private slots:
   void numbersAreThoseOfTheLayer();
   void theHostReadsItBack();
 
-  // Wherever it is in its work, a cancelled run ends within a tenth of a second and leaves no file. Of some tries the
-  // fastest counts, since others may use the machine, and of undisturbed runs, since the first warms things up.
+  // Wherever it is in its work, a cancelled run ends within a tenth of a second and leaves no file.
   void cancelLeavesNothing() {
     std::vector<LegRow> rows;
     for (int i = 1; i <= 30000; ++i)
       rows.push_back({leg("long", i), stretch(i % 1000)});
     const Layer legs = legsOf(rows);
-    double whole = 1e9;
-    for (int attempt = 0; attempt < 3; ++attempt) {
-      const GpxRun undisturbed({{"INPUT", valueOf(legs)}});
-      VERIFY_EXPORTED(undisturbed);
-      whole = std::min(whole, undisturbed.outcome.seconds);
-    }
-    QVERIFY2(whole > 0.2, qPrintable(QString::number(whole))); // long enough to be cancelled in the middle
-    int cancelledAt = 0;
-    for (const double share : {0.1, 0.25, 0.4, 0.6, 0.75, 0.9}) {
-      double fastest = 0;
-      int tries = 0;
-      while (tries < 6 && (fastest == 0 || fastest > soon)) {
-        ++tries;
-        Ear ear;
-        Surroundings surroundings;
-        surroundings.ear = &ear;
-        std::atomic<bool> over{false}, cancelled{false};
-        QElapsedTimer sinceCancel;
-        std::thread canceller([&] {
-          const auto until = std::chrono::steady_clock::now() + std::chrono::duration<double>(share * whole);
-          while (!over && std::chrono::steady_clock::now() < until)
-            std::this_thread::sleep_for(std::chrono::milliseconds(1));
-          if (over)
-            return;
-          sinceCancel.start();
-          cancelled = true;
-          ear.cancel();
+    const CancelTimes times =
+        cancelAt({0.1, 0.25, 0.4, 0.6, 0.75, 0.9}, [&](Ear &ear) -> std::optional<double> {
+          const GpxRun run({{"INPUT", valueOf(legs)}}, {{}, &ear, false, false});
+          if (run.outcome.results.contains("OUTPUT"))
+            return run.outcome.seconds;
+          if (!run.files().isEmpty())
+            throw std::runtime_error("left " + run.files().join(' ').toStdString());
+          return std::nullopt;
         });
-        const GpxRun run({{"INPUT", valueOf(legs)}}, surroundings);
-        over = true;
-        canceller.join();
-        if (!cancelled || run.outcome.results.contains("OUTPUT"))
-          continue; // it was faster than before
-        const double seconds = double(sinceCancel.nsecsElapsed()) * 1e-9;
-        QVERIFY2(run.files().isEmpty(), qPrintable(run.files().join(' ')));
-        fastest = fastest == 0 ? seconds : std::min(fastest, seconds);
-      }
-      cancelledAt += fastest > 0;
-      QVERIFY2(fastest < soon, qPrintable(QString("at %1: %2 s").arg(share).arg(fastest)));
-    }
-    QVERIFY2(cancelledAt >= 3, qPrintable(QString::number(cancelledAt)));
+    QVERIFY2(times.slowest < soon, qPrintable(QString("%1 s after being cancelled").arg(times.slowest)));
+    QVERIFY2(times.moments >= 3, qPrintable(QString::number(times.moments)));
   }
 
   void cancelledBeforehand() {

@@ -4,16 +4,14 @@
 #include "handouts/cautions_host.h"
 #include "handouts/leg_csv_host.h"
 #include "handouts/leg_rows.h"
+#include "support/cancelled_run.h"
 #include "support/comma_locale.h"
 #include "support/full_disk.h"
 #include "support/random.h"
 
-#include <QElapsedTimer>
 #include <QUrl>
 
-#include <atomic>
 #include <cstring>
-#include <thread>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -714,8 +712,7 @@ private slots:
     QTest::newRow("many sheets") << 200 << 5;
     QTest::newRow("one long sheet") << 1 << 30000;
   }
-  // Ends within a tenth of a second and leaves nothing. Of some tries the fastest counts, since other programs run
-  // too, and of undisturbed runs, since the first warms things up.
+  // Ends within a tenth of a second and leaves nothing.
   void cancelledInTheMiddle() {
     QFETCH(int, sheets);
     QFETCH(int, legs);
@@ -724,48 +721,18 @@ private slots:
       for (int leg = 1; leg <= legs; ++leg)
         rows.push_back(row(leg, {{"route", QString("Route %1").arg(i)}}));
     const Layer layer = legLayer(rows);
-    const QTemporaryDir around;
-    const QVariantMap parameters{{"INPUT", valueOf(layer)}, {"FOLDER", around.filePath("new")}};
-    double whole = 1e9;
-    for (int attempt = 0; attempt < 3; ++attempt) {
-      const Outcome undisturbed = run(id, parameters);
-      QVERIFY(undisturbed.ok);
-      QVERIFY(QDir(around.filePath("new")).removeRecursively());
-      whole = std::min(whole, undisturbed.seconds);
-    }
-    QVERIFY2(whole > 0.05, qPrintable(QString::number(whole)));
-    int cancelledAt = 0;
-    for (const double share : {0.15, 0.5, 0.8}) {
-      double fastest = 1e9;
-      for (int attempt = 0; attempt < 6 && fastest > 0.1; ++attempt) {
-        Ear ear;
-        QElapsedTimer sinceCancel;
-        std::atomic<bool> over{false}, cancelled{false};
-        std::thread canceller([&] {
-          std::this_thread::sleep_for(std::chrono::duration<double>(share * whole));
-          if (over)
-            return;
-          sinceCancel.start();
-          cancelled = true;
-          ear.cancel();
-        });
-        const Outcome outcome = run(id, parameters, {{}, &ear, false, false});
-        over = true;
-        const double seconds = cancelled ? double(sinceCancel.nsecsElapsed()) * 1e-9 : 0;
-        canceller.join();
-        const bool left = QFileInfo::exists(around.filePath("new"));
-        if (cancelled && !outcome.results.contains("FILE_COUNT")) {
-          ++cancelledAt;
-          QVERIFY2(!left, qPrintable(QString::number(share)));
-          fastest = std::min(fastest, seconds);
-        } else {
-          fastest = 0; // it was through before
-        }
-        QDir(around.filePath("new")).removeRecursively();
-      }
-      QVERIFY2(fastest <= 0.1, qPrintable(QString("%1 s at %2").arg(fastest).arg(share)));
-    }
-    QVERIFY(cancelledAt > 0);
+    const CancelTimes times = cancelAt({0.15, 0.5, 0.8}, [&](Ear &ear) -> std::optional<double> {
+      const QTemporaryDir around;
+      const QString folder = around.filePath("new");
+      const Outcome outcome = run(id, {{"INPUT", valueOf(layer)}, {"FOLDER", folder}}, {{}, &ear, false, false});
+      if (outcome.results.contains("FILE_COUNT"))
+        return outcome.seconds;
+      if (QFileInfo::exists(folder))
+        throw std::runtime_error("left " + folder.toStdString());
+      return std::nullopt;
+    });
+    QVERIFY2(times.slowest < soon, qPrintable(QString("%1 s after being cancelled").arg(times.slowest)));
+    QVERIFY2(times.moments > 0, "never cancelled in the middle");
   }
 
   void inAThreadOfTheHosts() {

@@ -2,10 +2,10 @@
 // Runs of annotatelegs: what must not change the result, how a run ends, and what it leaves behind.
 #include "legs/annotate_run.h"
 
+#include "support/cancelled_run.h"
 #include "support/comma_locale.h"
 #include "support/random.h"
 
-#include <QElapsedTimer>
 #include <QFileInfo>
 #include <qgsapplication.h>
 #include <qgslinestring.h>
@@ -16,9 +16,7 @@
 #include <qgsrenderer.h>
 #include <qgsvectorlayerlabeling.h>
 
-#include <atomic>
 #include <cmath>
-#include <thread>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -460,9 +458,8 @@ void AnnotateLegsRunTest::cancelInTheMiddle_data() {
   QTest::newRow("many named points") << "names";
 }
 
-// On big inputs a cancelled run ends within a tenth of a second and leaves no file. Of three tries the fastest counts,
-// since other programs run on the machine too. In a format that has nothing left to do when it is closed: FlatGeobuf's
-// writer sorts all it was given before the file can go, whoever calls it.
+// On big inputs a cancelled run ends within a tenth of a second and leaves no file. In a format that has nothing left to
+// do when it is closed: FlatGeobuf's writer sorts all it was given before the file can go, whoever calls it.
 void AnnotateLegsRunTest::cancelInTheMiddle() {
   QFETCH(QString, job);
   const QTemporaryDir folder;
@@ -508,54 +505,19 @@ void AnnotateLegsRunTest::cancelInTheMiddle() {
     if (parameters.contains(key) || QString(key) == "OUTPUT")
       parameters[key] = folder.filePath(QString(key) + ".geojson");
 
-  double whole = 1e9; // the fastest of three, since the first run warms things up
-  for (int attempt = 0; attempt < 3; ++attempt) {
-    const Outcome undisturbed = annotate(parameters, {{}, nullptr, false, true});
-    VERIFY_RAN(undisturbed);
-    whole = std::min(whole, undisturbed.seconds);
-  }
-  QVERIFY2(whole > 0.05, qPrintable(QString::number(whole))); // big enough to be cancelled in the middle
-  for (const QString &file : QDir(folder.path()).entryList(QDir::Files))
-    QVERIFY(QFile::remove(folder.filePath(file)));
-
-  double slowest = 0;
-  int cancelledAt = 0;
-  for (const double share : {0.15, 0.5, 0.8}) {
-    double fastest = 1e9;
-    for (int attempt = 0; attempt < 3 && fastest > 0.1; ++attempt) {
-      Ear ear;
-      QElapsedTimer sinceCancel;
-      std::atomic<bool> over{false}, cancelled{false};
-      std::thread canceller([&] {
-        std::this_thread::sleep_for(std::chrono::duration<double>(share * whole));
-        if (over)
-          return;
-        sinceCancel.start();
-        cancelled = true;
-        ear.cancel();
-      });
-      const Outcome outcome = annotate(parameters, {{}, &ear, false, true});
-      over = true;
-      const double seconds = cancelled ? double(sinceCancel.nsecsElapsed()) * 1e-9 : 0;
-      canceller.join();
-      const QStringList files = QDir(folder.path()).entryList(QDir::Files);
-      if (!cancelled || outcome.results.contains("LEG_COUNT")) { // it was faster than before
-        for (const QString &file : files)
-          QFile::remove(folder.filePath(file));
-        continue;
-      }
-      QVERIFY2(files.isEmpty(), qPrintable(files.join(' ')));
-      QVERIFY(!outcome.results.contains("OUTPUT"));
-      fastest = std::min(fastest, seconds);
-    }
-    if (fastest < 1e8) {
-      slowest = std::max(slowest, fastest);
-      ++cancelledAt;
-    }
-  }
-  QVERIFY2(cancelledAt > 0, "never cancelled in the middle");
-  qInfo("%s: %.0f ms in all; %.0f ms after being cancelled", qPrintable(job), 1000 * whole, 1000 * slowest);
-  QVERIFY2(slowest < soon, qPrintable(QString("%1 s after being cancelled").arg(slowest)));
+  const CancelTimes times = cancelAt({0.15, 0.5, 0.8}, [&](Ear &ear) -> std::optional<double> {
+    const Outcome outcome = annotate(parameters, {{}, &ear, false, true});
+    const bool through = outcome.results.contains("LEG_COUNT");
+    const QStringList files = QDir(folder.path()).entryList(QDir::Files);
+    if (!through && (!files.isEmpty() || outcome.results.contains("OUTPUT")))
+      throw std::runtime_error("left " + files.join(' ').toStdString());
+    for (const QString &file : files)
+      QFile::remove(folder.filePath(file));
+    return through ? std::optional(outcome.seconds) : std::nullopt;
+  });
+  QVERIFY2(times.moments > 0, "never cancelled in the middle");
+  qInfo("%s: %.0f ms in all; %.0f ms after being cancelled", qPrintable(job), 1000 * times.whole, 1000 * times.slowest);
+  QVERIFY2(times.slowest < soon, qPrintable(QString("%1 s after being cancelled").arg(times.slowest)));
 }
 
 void AnnotateLegsRunTest::cancelledFilesGo_data() {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
+#include "support/cancelled_run.h"
 #include "support/host_fixture.h"
 #include "support/near.h"
 #include "support/random.h"
@@ -6,7 +7,6 @@
 #include <GeographicLib/Geodesic.hpp>
 
 #include <QDir>
-#include <QElapsedTimer>
 #include <QFile>
 #include <qgsapplication.h>
 #include <qgscoordinatetransform.h>
@@ -17,9 +17,7 @@
 #include <qgsvectorlayer.h>
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
-#include <thread>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -311,25 +309,18 @@ private slots:
   // programs run on the machine too.
   void cancel() {
     const QVariantMap big = {{"EXTENT", "300000,700000,5000000,5400000 [EPSG:32621]"}, {"SPACING", 100}};
-    for (const double share : {0.02, 0.5}) { // seconds after the start
+    for (const double moment : {0.02, 0.5}) { // seconds after the start
       double fastest = HUGE_VAL;
       for (int i = 0; i < 3; ++i) {
-        Ear ear;
-        QElapsedTimer since;
-        std::thread canceller([&] {
-          std::this_thread::sleep_for(std::chrono::duration<double>(share));
-          since.start();
-          ear.cancel();
-        });
-        Surroundings cancelled;
-        cancelled.ear = &ear;
-        cancelled.leave_outputs = true;
         const QTemporaryDir folder;
         QVariantMap parameters = big;
         parameters["OUTPUT"] = folder.filePath("c.geojson");
-        const Outcome outcome = lines(parameters, cancelled);
-        canceller.join();
-        fastest = std::min(fastest, double(since.nsecsElapsed()) * 1e-9);
+        Ear ear;
+        CancelAfter finger(ear, moment);
+        const Outcome outcome = lines(parameters, {{}, &ear, false, true});
+        const std::optional<double> seconds = finger.over();
+        QVERIFY2(seconds, "too small an input: done before it was cancelled");
+        fastest = std::min(fastest, *seconds);
         QVERIFY(!outcome.results.contains("OUTPUT"));
         QVERIFY(QDir(folder.path()).entryList(QDir::Files).isEmpty());
       }

@@ -134,7 +134,7 @@ private slots:
     std::optional<TrackCuts> cuts;
     const double seconds = secondsOfWork([&] { cuts = cut(way); });
     verifyCuts(cuts, plan, 0, 40);
-    QVERIFY2(seconds < 3, qPrintable(QString::number(seconds)));
+    QVERIFY2(seconds < 3 * slower, qPrintable(QString::number(seconds)));
   }
 
   // Up and down for hours between the first two turns, then the walk: smoothing is doubled until the pairs of nodes

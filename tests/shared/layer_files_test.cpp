@@ -2,6 +2,7 @@
 // Check values: what is put in; no outside source. That the index is one of the format's is the host's own judgement.
 #include "quantities/progress.h"
 #include "shared/layer_files_host.h"
+#include "support/cancelled_run.h"
 #include "support/has_spatial_index.h"
 #include "support/host_fixture.h"
 
@@ -12,7 +13,7 @@
 #include <qgsvectorfilewriter.h>
 
 #include <algorithm>
-#include <thread>
+#include <optional>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -128,25 +129,21 @@ void LayerFilesTest::hearsACancelBetween() {
   QElapsedTimer since;
   since.start();
   QCOMPARE(makeIndex(path, nullptr), QString());
-  const auto quarter = std::chrono::nanoseconds(since.nsecsElapsed() / 4);
+  const double quarter = double(since.nsecsElapsed()) * 1e-9 / 4;
   double least = 1e9; // seconds; of several tries, since other programs run on the machine too
   for (int attempt = 0; attempt < 4; ++attempt) {
     QVERIFY(QFile::remove(path) && QFile::copy(bare, path));
     QgsFeedback feedback;
-    std::thread other([&] {
-      std::this_thread::sleep_for(quarter);
-      since.start();
-      feedback.cancel();
-    });
+    CancelAfter finger(feedback, quarter);
     bool cancelled = false;
     try {
       makeIndex(path, &feedback);
     } catch (const Cancelled &) {
       cancelled = true;
     }
-    other.join();
+    const std::optional<double> seconds = finger.over();
     if (cancelled) // before it was done
-      least = std::min(least, double(since.nsecsElapsed()) * 1e-9);
+      least = std::min(least, seconds.value());
     QVERIFY(!QFile::exists(path + QStringLiteral("-journal")));
   }
   QVERIFY2(least < soon, qPrintable(QString::number(least)));

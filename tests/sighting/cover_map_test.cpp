@@ -174,12 +174,6 @@ std::vector<CoverPatch> coverage(uint64_t seed, double originX, double originY, 
     }
   return patches;
 }
-
-#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
-constexpr double slower = 10; // what the sanitizer may cost
-#else
-constexpr double slower = 1;
-#endif
 } // namespace
 
 void CoverMapTest::noPatches() {

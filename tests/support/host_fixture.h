@@ -2,6 +2,7 @@
 #pragma once
 
 #include "shared/compatibility_host.h"
+#include "support/work.h"
 
 #include <QTemporaryDir>
 #include <QtTest>
@@ -106,12 +107,8 @@ struct Output {
 //! Reads a layer's rows in their order.
 Output read(const QgsVectorLayer &layer);
 
-//! Seconds within which a run that is cancelled has to end; the sanitizers slow it down some times.
-#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
-constexpr double soon = 1;
-#else
-constexpr double soon = 0.1;
-#endif
+//! Seconds within which a run that is cancelled has to end.
+constexpr double soon = 0.1 * slower;
 
 //! Keeps what an algorithm says.
 class Ear final : public QgsProcessingFeedback {

@@ -7,6 +7,13 @@
 
 namespace brushline::test {
 
+//! How many times as long work may take: the sanitizers slow it down.
+#if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
+constexpr double slower = 10;
+#else
+constexpr double slower = 1;
+#endif
+
 //! Seconds of the processor's time that a job takes, the least of some tries: whoever else is busy counts for nothing.
 template <typename Job> double secondsOfWork(Job job, int tries = 3) {
   double least = 0;
