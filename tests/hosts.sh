@@ -8,7 +8,7 @@
 #
 #   HOST     debian12 (QGIS 3.22), debian13 (QGIS 3.40), debian13-backports (QGIS 3.44); the last two when none is
 #            given
-#   --quick  the plugin alone is built, and the tests are left out
+#   --quick  without the tests labelled long, which start the host dozens or hundreds of times
 #   --again  of the tests, those alone that failed the last time
 #   --cache  where the Debians stay between runs, some gigabytes each; default brushline-hosts in the user's cache
 #   --table  writes what came of it as Markdown tables; rows of hosts that are not named now stay as they are in FILE,
@@ -22,12 +22,12 @@ root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/brushline-hosts
 mirror=${BRUSHLINE_DEBIAN_MIRROR:-http://deb.debian.org/debian}
 table=''
-quick=no again=no
+quick=() again=no
 hosts=()
 while [ $# -gt 0 ]; do
   case $1 in
     --cache) cache=${2:?--cache needs a folder}; shift ;;
-    --quick) quick=yes ;;
+    --quick) quick=(--no-long) ;;
     --again) again=yes ;;
     --table) table=${2:?--table needs a file}; shift ;;
     -*) echo "There is no option $1." >&2; exit 2 ;;
@@ -128,12 +128,7 @@ for host in "${hosts[@]}"; do
   mount_in "$debian" || no_debian "nothing may be mounted."
   inside "$debian" apt-get update -q || no_debian "$host, see above."
   tests=passed sample=ran
-  if [ $quick = yes ]; then
-    say "$host: the plugin"
-    tests="left out"
-    inside "$debian" plugin/packaging/set-up.sh --build build/tests -DBRUSHLINE_WERROR=ON ||
-      { failed+=("the plugin does not build on $host"); tests="NOT BUILT"; }
-  elif [ $again = yes ]; then
+  if [ $again = yes ]; then
     failures=$debian/brushline/build/tests/Testing/Temporary/LastTestsFailed.log
     [ -e "$failures" ] || fail "no test is known to have failed on $host; leave --again out."
     tests="passed, $(wc -l <"$failures") of them when run again"
@@ -143,8 +138,9 @@ for host in "${hosts[@]}"; do
         --output-junit tests-again.xml --test-output-size-passed 65536 ||
       { tests=FAILED; failed+=("the tests on $host"); }
   else
+    [ ${#quick[@]} -eq 0 ] || tests="passed, without the long ones"
     say "$host: the tests"
-    inside "$debian" tests/run.sh --no-sanitizers || { tests=FAILED; failed+=("the tests on $host"); }
+    inside "$debian" tests/run.sh --no-sanitizers "${quick[@]}" || { tests=FAILED; failed+=("the tests on $host"); }
   fi
   say "$host: the sample"
   inside "$debian" sample-project/run.sh build/tests || { sample=FAILED; failed+=("the sample on $host"); }

@@ -3,9 +3,10 @@
 # Gets what building and testing need, builds with warnings as errors, runs all tests, then runs those of the core and
 # the wrappers again under the sanitizers and each fuzzer for a minute. Needs no screen. Ends with 0 only if all passed.
 #
-#   run.sh [--no-sanitizers]
+#   run.sh [--no-sanitizers] [--no-long]
 #
 # --no-sanitizers  the tests alone, without fuzzers either
+# --no-long        without the tests labelled long, which start the host dozens or hundreds of times
 set -euo pipefail
 
 root=$(cd -P "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -16,7 +17,15 @@ export LC_ALL=C.UTF-8
 cd "$root" # for the presets
 
 sanitizers=yes
-[ "${1:-}" = --no-sanitizers ] && sanitizers=no
+which=()
+while [ $# -gt 0 ]; do
+  case $1 in
+    --no-sanitizers) sanitizers=no ;;
+    --no-long) which=(--label-exclude long) ;;
+    *) echo "run.sh [--no-sanitizers] [--no-long]" >&2; exit 2 ;;
+  esac
+  shift
+done
 
 say() { printf '== %d:%02d %s\n' $((SECONDS / 60)) $((SECONDS % 60)) "$*"; } # minutes since the start
 
@@ -25,8 +34,8 @@ say() { printf '== %d:%02d %s\n' $((SECONDS / 60)) $((SECONDS % 60)) "$*"; } # m
 failed=()
 say "All tests"
 rm -f "$build"/tests.xml "$build"/tests-again.xml # what hosts.sh makes a table of
-ctest --test-dir "$build" --output-on-failure --no-tests=error --parallel 2 --output-junit "$build/tests.xml" \
-  --test-output-size-passed 65536 || failed+=("the tests in $build")
+ctest --test-dir "$build" "${which[@]}" --output-on-failure --no-tests=error --parallel 2 \
+  --output-junit "$build/tests.xml" --test-output-size-passed 65536 || failed+=("the tests in $build")
 
 if [ "$sanitizers" = yes ]; then
   say "Core and wrappers again, under the address and undefined-behaviour sanitizers"
