@@ -155,20 +155,24 @@ std::vector<double> leastSeconds(const std::vector<std::function<void()>> &jobs,
 
 void print(const Comparison &comparison) {
   const double ratio = comparison.seconds / comparison.seconds_beside;
-  std::printf("%-56s %7.2f s  ratio %.3f  limit %.2f  %s\n", comparison.name.c_str(), comparison.seconds, ratio,
-              comparison.limit, ratio <= comparison.limit ? "ok" : "over");
+  std::optional<bool> met;
+  if (comparison.limit)
+    met = ratio <= *comparison.limit;
+  const std::string target = met ? "at most " + text(*comparison.limit, 2) : "none set";
+  std::printf("%-56s %7.2f s  ratio %.3f  %s  %s\n", comparison.name.c_str(), comparison.seconds, ratio, target.c_str(),
+              !met ? "" : *met ? "ok" : "over");
   std::fflush(stdout);
   tell(comparison.name,
-       text(ratio, 3) + " (" + text(comparison.seconds, 2) + " s / " + text(comparison.seconds_beside, 2) + " s)",
-       "at most " + text(comparison.limit, 2), ratio <= comparison.limit);
+       text(ratio, 3) + " (" + text(comparison.seconds, 2) + " s / " + text(comparison.seconds_beside, 2) + " s)", target,
+       met);
 }
 
-void tell(const std::string &what, const std::string &measured, const std::string &target, bool met) {
+void tell(const std::string &what, const std::string &measured, const std::string &target, std::optional<bool> met) {
   const char *const path = std::getenv("BRUSHLINE_BENCH");
   if (!path)
     return;
   std::ofstream file(path, std::ios::app);
-  file << "| " << what << " | " << measured << " | " << target << " | " << (met ? "met" : "MISSED") << " |\n";
+  file << "| " << what << " | " << measured << " | " << target << " | " << (!met ? "-" : *met ? "met" : "MISSED") << " |\n";
   if (!file.flush())
     throw std::runtime_error(std::string("cannot write to ") + path);
 }

@@ -10,6 +10,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -73,14 +74,14 @@ struct Comparison {
   std::string name;
   double seconds;
   double seconds_beside;
-  double limit; //!< of seconds / seconds_beside
+  std::optional<double> limit; //!< of seconds / seconds_beside
 };
 
 //! Prints a line: name, seconds, ratio, limit, and "ok" or "over"; and tells it.
 void print(const Comparison &comparison);
 
 //! A row of the table that run.sh makes, appended to the file that the environment variable BRUSHLINE_BENCH names.
-void tell(const std::string &what, const std::string &measured, const std::string &target, bool met);
+void tell(const std::string &what, const std::string &measured, const std::string &target, std::optional<bool> met);
 
 //! A number with that many decimals.
 std::string text(double value, int decimals);

@@ -12,7 +12,7 @@ few=$((many / 10))
 python=$(find_python)
 use_plugin "$prefix"
 for count in "$few" "$many"; do
-  "$python" "$tests/../handouts/many_legs.py" "$temporary/$count.fgb" "$count" || fail "no legs."
+  "$python" "$tests/many_legs.py" "$temporary/$count.fgb" "$count" || fail "no legs."
 done
 
 # cost ALGORITHM KEY OUTPUT

@@ -3,12 +3,13 @@
 # All benches in one table with the target beside each: what is compared takes turns, and the least of several runs
 # counts. Give it a quiet machine, some GB of room in TMPDIR, and an hour.
 #
-#   run.sh [--quick] [--strict] [--build FOLDER] [--prefix FOLDER] [NAME...]
+#   run.sh [--quick] [--strict] [--build FOLDER] [--prefix FOLDER] [--table FILE] [NAME...]
 #
 # --quick   small sizes, two runs: shows that all works, not how fast
 # --strict  ends with 1 when a target is missed; else with 0 whatever comes out
 # --build   build folder; else that of the preset "developer", build/tests
 # --prefix  where the plugin is installed already; else it is built and installed in the build folder
+# --table   writes the table there too, as a page of the manual: sample-project/manual/speed-table.md
 # NAME      some of: annotate memory terrain sighting marks surface effort gpx files start threads
 home=$HOME
 # shellcheck source-path=SCRIPTDIR source=../plugin/surroundings.sh
@@ -17,13 +18,14 @@ source "$(dirname "${BASH_SOURCE[0]}")/../plugin/surroundings.sh"
 source "$(dirname "${BASH_SOURCE[0]}")/measure.sh"
 root=$(cd -P "$tests/../.." && pwd)
 bench=$root/tests/bench
-build=$root/build/tests prefix='' quick='' strict='' names=()
+build=$root/build/tests prefix='' quick='' strict='' page='' names=()
 while [ $# -gt 0 ]; do
   case $1 in
   --quick) quick=yes ;;
   --strict) strict=yes ;;
   --build) build=$(realpath "$2") && shift ;;
   --prefix) prefix=$(realpath "$2") && shift ;;
+  --table) page=$(realpath "$2") && shift ;;
   -*) fail "unknown: $1" ;;
   *) names+=("$1") ;;
   esac
@@ -86,7 +88,13 @@ for name in "${names[@]}"; do
   if ! (one "$name"); then tell "$name" "failed" "" MISSED >/dev/null; fi
 done
 
-printf '| what | measured | target | |\n| --- | --- | --- | --- |\n'
-cat "$BRUSHLINE_BENCH"
-printf '\n%s%s\n' "$(machine)" "${quick:+ Small sizes: these figures say nothing about speed.}"
+{
+  printf '| what | measured | target | |\n| --- | --- | --- | --- |\n'
+  cat "$BRUSHLINE_BENCH"
+  printf '\n%s%s\n' "$(machine)" "${quick:+ Small sizes: these figures say nothing about speed.}"
+} >"$temporary/page"
+cat "$temporary/page"
+if [ -n "$page" ]; then
+  { printf '<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n<!-- Made by tests/bench/run.sh. -->\n\n'; cat "$temporary/page"; } >"$page"
+fi
 if [ -n "$strict" ] && grep -q '| MISSED |$' "$BRUSHLINE_BENCH"; then exit 1; fi

@@ -3,10 +3,11 @@
 # Builds the fuzz targets (preset fuzz) and runs each of them for a while, two at a time. Ends with 0 only if nothing was
 # found. What is found lies in build/fuzz/findings; once it is mended, the file goes into corpus/TARGET.
 #
-#   run.sh [--seconds N] [--seed N] [TARGET ...]
+#   run.sh [--seconds N] [--seed N] [--table FILE] [TARGET ...]
 #
 # --seconds  for each target; default 60
 # --seed     of the fuzzer's chance; default 1, so that a fresh run does what the last one did. 0: another one each time
+# --table    writes what came of each target's last run there: sample-project/manual/fuzz-table.md
 set -euo pipefail
 
 here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -14,12 +15,14 @@ root=$(cd -P "$here/../.." && pwd)
 build=$root/build/fuzz
 seconds=60
 seed=1
+table=''
 targets=()
 while [ $# -gt 0 ]; do
   case $1 in
     --seconds) seconds=${2:?--seconds needs a number}; shift ;;
     --seed) seed=${2:?--seed needs a number}; shift ;;
-    -*) echo "run.sh [--seconds N] [--seed N] [TARGET ...]" >&2; exit 2 ;;
+    --table) table=$(realpath "${2:?--table needs a file}"); shift ;;
+    -*) echo "run.sh [--seconds N] [--seed N] [--table FILE] [TARGET ...]" >&2; exit 2 ;;
     *) targets+=("$1") ;;
   esac
   shift
@@ -55,16 +58,28 @@ fuzz() {
     -print_final_stats=1 -artifact_prefix="$build/findings/$1-" "$corpus" "${seeds[@]}" \
     >"$build/log/$1" 2>&1 || status=$?
   [ $status -eq 0 ] || result="FOUND: build/fuzz/log/$1"
-  printf '%-18s %12s %9s  %s\n    %s\n' "$1" \
-    "$(sed -n 's/^stat::number_of_executed_units: *//p' "$build/log/$1" | tail -n 1)" \
-    "$(sed -n 's/.* cov: \([0-9]*\) .*/\1/p' "$build/log/$1" | tail -n 1)" "$result" "$(functions "$1")"
+  local executions coverage
+  executions=$(sed -n 's/^stat::number_of_executed_units: *//p' "$build/log/$1" | tail -n 1)
+  coverage=$(sed -n 's/.* cov: \([0-9]*\) .*/\1/p' "$build/log/$1" | tail -n 1)
+  printf '%-18s %12s %9s  %s\n    %s\n' "$1" "$executions" "$coverage" "$result" "$(functions "$1")"
+  printf '| `%s` | %s | %s | %s | %s | %s |\n' "$1" "$(functions "$1")" "$seconds" "$executions" "$coverage" \
+    "$([ $status -eq 0 ] && echo nothing || echo something)" >"$build/log/$1.row"
   return $status
 }
 export -f fuzz functions
 export here build seconds seed
 
 printf '%-18s %12s %9s  %s\n' fuzzer executions coverage result
-if ! printf '%s\n' "${targets[@]}" | xargs -P 2 -I{} bash -c 'fuzz {}'; then
+found=no
+printf '%s\n' "${targets[@]}" | xargs -P 2 -I{} bash -c 'fuzz {}' || found=yes
+if [ -n "$table" ]; then
+  {
+    printf '<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n<!-- Made by tests/fuzz/run.sh. -->\n\n'
+    printf '| fuzzer | functions | seconds | executions | coverage | found |\n| --- | --- | --- | --- | --- | --- |\n'
+    cat "$build"/log/*.row
+  } >"$table"
+fi
+if [ $found = yes ]; then
   echo "== Something was found: the inputs lie in build/fuzz/findings"
   exit 1
 fi

@@ -11,7 +11,7 @@
 #   --land SIDE     makes @/cover.fgb, @/points.fgb, @/terrain.tif, @/starts.fgb, @/ends.fgb (see many_places.py)
 #   --loose         two runs differ (PDF tells the time): files must be readable to their end and as long, in pages and
 #                   so on; without it they must be the same to the byte as in an undisturbed run
-#   --rounds COUNT  how often the program is killed (10)
+#   --rounds COUNT  how often the program is killed (10); the environment variable BRUSHLINE_KILLS says otherwise
 # shellcheck source-path=SCRIPTDIR source=surroundings.sh
 here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 . "$here/surroundings.sh"
@@ -34,6 +34,8 @@ while [ $# -gt 0 ]; do
   esac
   shift
 done
+
+rounds=${BRUSHLINE_KILLS:-$rounds}
 
 export SOURCE_DATE_EPOCH=1781971200
 python=$(find_python)
@@ -210,7 +212,7 @@ for ((round = 1; round <= rounds || (inside == 0 && round <= rounds + 20); ++rou
   left=$(leftovers "$folder" | grep -v '/\.brushline-' || true)
   [ -z "$left" ] || fail "after being killed there is something of another name: $left"
 done
-echo "   $inside of $((round - 1)) times in the middle"
+echo "   $algorithm: $inside of $((round - 1)) times in the middle"
 [ "$inside" -ge 1 ] || fail "this proves nothing: in $((round - 1)) tries it never was in the middle."
 remains=$(find "$temporary" -path '*/killed-*/.brushline-*' -prune | wc -l)
 echo "   $remains left something under a hidden name"
