@@ -113,7 +113,7 @@ QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcess
       if (batch.legs[i].empty())
         routes.skip(batch.routes[i].where, tr("has no two vertices apart, so no leg."));
       else
-        writer.write(batch.routes[i], batch.legs[i], feedback);
+        writer.write(batch.routes[i], std::move(batch.legs[i]), feedback);
     }
     feedback->setProgress(100 * routes.fraction());
   };

@@ -45,7 +45,7 @@ void LegWriter::begin() {
     mDrift = std::make_unique<VectorOutput>(mReader, driftKey, LegLayer::driftFields(), host::polygon, mCrs);
 }
 
-void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &legs, const QgsFeedback *feedback) {
+void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, const QgsFeedback *feedback) {
   begin();
   ++mRoutes;
   const QVariant name(route.name);
@@ -54,7 +54,7 @@ void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &
   for (const AnnotatedLeg &leg : legs)
     if (leg.back)
       lastBack = std::max(lastBack, leg.number);
-  for (const AnnotatedLeg &leg : legs) {
+  for (AnnotatedLeg &leg : legs) {
     if (feedback->isCanceled())
       throw Cancelled();
     if (leg.number == 1)
@@ -65,6 +65,10 @@ void LegWriter::write(const RouteInput &route, const std::vector<AnnotatedLeg> &
                                    [](const LegWarning &warning) { return warning.remark == LegRemark::NoTerrain; });
     const int drawn = leg.back ? lastBack - leg.number + 1 : leg.number;
     const QString advice = mAdvice.forLeg(route.name, drawn + route.first_leg - 1, leg.back);
+    // Legs that were annotated before keep their number, as long as nobody turns round.
+    if (!leg.back)
+      leg.number += route.first_leg - 1;
+    leg.back = leg.back != route.back;
     for (size_t walker = 0; walker < mWalkers; ++walker) {
       QgsFeature feature;
       feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));

@@ -28,7 +28,7 @@ public:
   static bool wantsMarks(const ParameterReader &reader);
 
   //! Writes the legs of a route. Throws Cancelled, and QgsProcessingException for what cannot be written.
-  void write(const RouteInput &route, const std::vector<AnnotatedLeg> &legs, const QgsFeedback *feedback);
+  void write(const RouteInput &route, std::vector<AnnotatedLeg> legs, const QgsFeedback *feedback);
 
   //! Ends the outputs. \returns the algorithm's results, with ROUTE_COUNT and LEG_COUNT.
   QVariantMap finish(QgsProcessingFeedback *feedback);

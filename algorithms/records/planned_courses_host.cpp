@@ -130,6 +130,8 @@ void checkCourses(const ParameterReader &reader) {
         Text::tr("%1: layer “%2” has legs with detours, in pieces. Give the legs as they were before the detours.")
             .arg(inputKey, source->sourceName()));
   if (source && reader.given(QStringLiteral("ROUTE_FIELD")) &&
+      reader.fieldIndex(QStringLiteral("ROUTE_FIELD"), *source) !=
+          source->fields().lookupField(QStringLiteral("route")) &&
       source->fields().lookupField(QStringLiteral("leg")) >= 0 &&
       source->fields().lookupField(QStringLiteral("direction")) >= 0)
     throw QgsProcessingException(

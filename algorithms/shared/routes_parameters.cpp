@@ -19,6 +19,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <string_view>
+#include <utility>
 
 namespace brushline {
 
@@ -158,11 +160,11 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
   mExpected = mSource->featureCount();
 
   const auto field = [this](const char *name) { return mSource->fields().lookupField(QString::fromLatin1(name)); };
-  mAnnotated = mRouteField < 0 && field("route") >= 0 && field("leg") >= 0 && field("walker") >= 0 &&
-               field("direction") >= 0 && !host::isPointType(mSource->wkbType());
+  mAnnotated = (mRouteField < 0 || mRouteField == field("route")) && field("route") >= 0 && field("leg") >= 0 &&
+               field("walker") >= 0 && field("direction") >= 0 && !host::isPointType(mSource->wkbType());
   QgsAttributeList wanted;
   if (mAnnotated)
-    wanted << field("route") << field("leg") << field("direction");
+    wanted << field("route") << field("leg") << field("walker") << field("direction");
   for (const int field : {mRouteField, mOrderField})
     if (field >= 0)
       wanted << field;
@@ -336,19 +338,60 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
   route.first_leg = std::max(1, feature.attribute(QStringLiteral("leg")).toInt());
   const QString direction = feature.attribute(QStringLiteral("direction")).toString();
   route.back = direction == QLatin1String("back");
-  const QString key = QStringLiteral("%1\n%2\n%3").arg(route.name, QString::number(route.first_leg), direction);
-  if (mSeen.contains(key))
-    return false;
-  mSeen.insert(key);
+  // Other lines of the same leg are pieces of a detour, aims of other walkers, or legs of another route of this name.
+  const QString walker = feature.attribute(QStringLiteral("walker")).toString();
+  const QByteArray line = feature.geometry().asWkb();
+  const QString key =
+      QStringLiteral("%1\n%2\n%3\n%4")
+          .arg(QString::number(route.first_leg), direction,
+               QString::number(std::hash<std::string_view>()({line.constData(), size_t(line.size())})), route.name);
+  const auto first = mWalkers.find(key);
+  if (first != mWalkers.end())
+    return first.value() == walker;
+  mWalkers.insert(key, walker);
   return true;
 }
 
+bool RouteSource::Line::goesOnWith(const Line &next) const {
+  const RouteInput &after = next.route;
+  return parts.size() == 1 && next.parts.size() == 1 && after.name == route.name && after.back == route.back &&
+         after.first_leg == route.first_leg + int(route.x.size()) - 1 && after.x.front() == route.x.back() &&
+         after.y.front() == route.y.back();
+}
+
+void RouteSource::Line::join(const Line &next) {
+  const auto append = [](std::vector<double> &to, const std::vector<double> &from) {
+    if (!from.empty())
+      to.insert(to.end(), from.begin() + 1, from.end());
+  };
+  append(route.x, next.route.x);
+  append(route.y, next.route.y);
+  append(route.z, next.route.z);
+  append(route.m, next.route.m);
+  parts.front() = route.x.size();
+}
+
 bool RouteSource::nextLine(RouteInput &route) {
+  for (;;) {
+    std::optional<Line> line = mAhead ? std::exchange(mAhead, std::nullopt) : nextFeature();
+    if (!line)
+      return false;
+    if (mAnnotated)
+      while ((mAhead = nextFeature()) && line->goesOnWith(*mAhead))
+        line->join(*mAhead);
+    route = std::move(line->route);
+    if (place(route, line->parts))
+      return true;
+  }
+}
+
+std::optional<RouteSource::Line> RouteSource::nextFeature() {
   QgsFeature feature;
   while (mFeatures.next(feature)) {
     ++mRead;
     ++mNumber;
-    route = RouteInput();
+    Line result;
+    RouteInput &route = result.route;
     route.where = where(feature.id());
     route.name = nameOf(feature);
     if (mAnnotated && !takeAnnotated(feature, route))
@@ -365,7 +408,6 @@ bool RouteSource::nextLine(RouteInput &route) {
       straight.reset(geometry->segmentize());
       geometry = straight.get();
     }
-    std::vector<size_t> partSizes;
     const auto addPart = [&](const QgsAbstractGeometry *part) {
       const auto *line = qgsgeometry_cast<const QgsLineString *>(part);
       if (!line || line->isEmpty())
@@ -379,21 +421,20 @@ bool RouteSource::nextLine(RouteInput &route) {
       append(route.y, line->yData());
       append(route.z, line->is3D() ? line->zData() : nullptr);
       append(route.m, line->isMeasure() ? line->mData() : nullptr);
-      partSizes.push_back(size_t(count));
+      result.parts.push_back(size_t(count));
     };
     if (const auto *collection = qgsgeometry_cast<const QgsGeometryCollection *>(geometry))
       for (int i = 0; i < collection->numGeometries(); ++i)
         addPart(collection->geometryN(i));
     else
       addPart(geometry);
-    if (partSizes.empty()) {
+    if (result.parts.empty()) {
       skip(route.where, tr("has no line in it."));
       continue;
     }
-    if (place(route, partSizes))
-      return true;
+    return result;
   }
-  return false;
+  return std::nullopt;
 }
 
 void RouteSource::gatherPoints() {

@@ -8,7 +8,7 @@
 #include "shared/route.h"
 #include "shared/source_features_host.h"
 
-#include <QSet>
+#include <QHash>
 #include <qgscoordinatetransform.h>
 
 #include <functional>
@@ -64,7 +64,8 @@ std::optional<double> orderOf(const QVariant &value);
 /**
  * Reads the routes of INPUT one by one: a line feature each (nothing kept of those before), or points gathered by
  * ROUTE_FIELD and put in order by ORDER_FIELD (all kept). Annotated legs (lines with the fields route, leg, walker and
- * direction) keep their route's name and their number; of a leg that comes for several walkers the first is taken.
+ * direction) keep their route's name, their number and their direction: those that follow one another in the layer, each
+ * from where the one before ends, are one route again. Of rows that are one line for several walkers the first is taken.
  *
  * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
  * over, counted, and told to the feedback; the first twenty each with its reason.
@@ -101,7 +102,17 @@ private:
   bool place(RouteInput &route, const std::vector<size_t> &partSizes);
   QString where(qint64 feature) const;
   QString nameOf(const QgsFeature &feature) const;
-  //! Takes name and number from an annotated leg; false when it has come before, for another walker.
+  //! A line feature as it is read, its place on the Earth not known yet.
+  struct Line {
+    RouteInput route;
+    std::vector<size_t> parts; // their vertices
+    //! An annotated leg that goes on where this one, or the last of those it was joined of, ends.
+    bool goesOnWith(const Line &next) const;
+    void join(const Line &next);
+  };
+  //! The next feature that has a line; those without are passed over.
+  std::optional<Line> nextFeature();
+  //! Takes name and number from an annotated leg; false when its line has come before, for another walker.
   bool takeAnnotated(const QgsFeature &feature, RouteInput &route);
 
   struct Grid {
@@ -126,7 +137,8 @@ private:
   bool mToldOutside = false;
   std::unique_ptr<Gathered> mGathered;
   bool mAnnotated = false;
-  QSet<QString> mSeen; // annotated legs
+  QHash<QString, QString> mWalkers; // whose row of an annotated leg and its line came first
+  std::optional<Line> mAhead;       // the annotated leg after those that were joined
 };
 
 } // namespace brushline
