@@ -18,14 +18,18 @@ const QString dateKey = QStringLiteral("DATE"), declinationKey = QStringLiteral(
 constexpr Limits declinationLimits{-180, 180, 0};
 
 std::unique_ptr<FieldModel> modelFor(const QString &name, DecimalYear year, bool declinationGiven, bool &ofDay) {
-  if (!name.isEmpty())
-    return installedModel(name.toStdString(), year);
-  const FieldCoefficients &wmm = worldMagneticModel2025();
-  ofDay = wmm.years.contains(year);
-  // With a declination off a map the model only tells where compasses fail; the nearest day it knows is good enough.
-  if (declinationGiven)
-    year = DecimalYear(std::clamp(year.value(), wmm.years.first, wmm.years.last));
-  return coefficientModel(wmm, year);
+  const auto on = [&](DecimalYear day) {
+    return name.isEmpty() ? coefficientModel(worldMagneticModel2025(), day) : installedModel(name.toStdString(), day);
+  };
+  try {
+    return on(year);
+  } catch (const YearOutsideModel &error) {
+    if (!declinationGiven)
+      throw;
+    // With a declination off a map the model only tells where compasses fail; the nearest day it knows is good enough.
+    ofDay = false;
+    return on(DecimalYear(std::clamp(year.value(), error.years.first, error.years.last)));
+  }
 }
 } // namespace
 

@@ -25,7 +25,7 @@ public:
   FieldVector changePerYear(const Place &place, Length height) const override { return evaluate(place, height).change; }
 
   std::optional<DeclinationErrorModel> declinationError() const override {
-    if (name() == "wmm2025" || name() == "wmm2025hr")
+    if (name() == "wmm2025" || name() == "wmmhr2025")
       return wmm2025Error;
     if (name() == "wmm2020")
       return wmm2020Error;

@@ -309,6 +309,14 @@ private slots:
     VERIFY_NEAR(outcome.rows()[0].number("decl_year"), built.rows()[0].number("decl_year"), 1e-9, "decl_year");
     QVERIFY(outcome.rows()[0].null("decl_err"));
     QVERIFY(outcome.infos.join(' ').contains("no error of this model"));
+    // A day that it does not reach, with a map's declination: as with the built-in one.
+    const Outcome beyond = at(own, {{"FIELD_MODEL", "older"}, {"DATE", "2026-06-15"}, {"DECLINATION", 3.5}});
+    QVERIFY2(beyond.ok, qPrintable(beyond.said()));
+    QCOMPARE(beyond.rows()[0].number("decl"), 3.5);
+    for (const char *name : {"decl_err", "incl", "h_nt", "f_nt", "decl_year"})
+      QVERIFY2(beyond.rows()[0].null(name), name);
+    QCOMPARE(beyond.rows()[0].text("zone"), QString("reliable"));
+    QVERIFY2(beyond.said().contains("2026-06-15"), qPrintable(beyond.said()));
   }
 
   void refusals_data() {

@@ -114,7 +114,8 @@ void FieldModelTest::errorModelByName_data() {
   QTest::addColumn<double>("perHorizontal"); // 0: none
   QTest::addColumn<QString>("source");
   QTest::newRow("wmm2025") << "wmm2025" << 5417.0 << "report of WMM2025, equation 43; read second-hand";
-  QTest::newRow("wmm2025hr") << "wmm2025hr" << 5417.0 << "taken for that of WMM2025: common practice, no source";
+  // GeographicLib's name for it: its announcement of version 2.5 (2024-12-28).
+  QTest::newRow("wmmhr2025") << "wmmhr2025" << 5417.0 << "taken for that of WMM2025: common practice, no source";
   QTest::newRow("wmm2020") << "wmm2020" << 5625.0 << "report of WMM2020 as its users quote it; read second-hand";
   QTest::newRow("wmm2015") << "wmm2015" << 0.0 << "";
   QTest::newRow("igrf14") << "igrf14" << 0.0 << "";
