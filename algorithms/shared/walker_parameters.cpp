@@ -61,7 +61,8 @@ private:
   int mIndex;
 };
 
-std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Walker &usual, double usualCount,
+// refusal: why a walker needs a count of their own; empty: they take the usual one.
+std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Walker &usual, const QString &refusal,
                               QgsProcessingFeedback *feedback) {
   const Column name(table, "walker"), count(table, "paces_100m"), kind(table, "pace_kind"),
       paceError(table, "pace_err"), bearingError(table, "brg_err"), eye(table, "eye_m"), speed(table, "speed_f");
@@ -104,12 +105,16 @@ std::vector<Walker> readTable(const QgsProcessingFeatureSource &table, const Wal
           Text::tr("%1: table “%2”, feature %3: pace_kind is %4; give 0 (single steps) or 1 (double paces).")
               .arg(walkersKey, table.sourceName(), QString::number(row.id()), plain(kindNumber)));
     walker.kind = static_cast<PaceKind>(int(kindNumber));
-    const double paces = count.number(row, Walker::countLimits, usualCount);
-    const auto steps = singleSteps(paces, walker.kind);
-    if (!steps)
-      throw QgsProcessingException(ambiguousCount(
-          Text::tr("%1: table “%2”, walker “%3”").arg(walkersKey, table.sourceName(), walkerName), paces));
-    walker.steps_per_100m = *steps;
+    if (count.value(row).isValid()) {
+      const double paces = count.number(row, Walker::countLimits, 0);
+      const auto steps = singleSteps(paces, walker.kind);
+      if (!steps)
+        throw QgsProcessingException(ambiguousCount(
+            Text::tr("%1: table “%2”, walker “%3”").arg(walkersKey, table.sourceName(), walkerName), paces));
+      walker.steps_per_100m = *steps;
+    } else if (!refusal.isEmpty()) {
+      throw QgsProcessingException(refusal);
+    }
     walker.pace_error_percent = paceError.number(row, Walker::paceErrorLimits, usual.pace_error_percent);
     walker.bearing_error =
         Angle::degrees(bearingError.number(row, Compass::errorLimits, usual.bearing_error.degrees()));
@@ -179,13 +184,15 @@ std::vector<Walker> read(const ParameterReader &reader, Angle bearingError, QgsP
   usual.time_rule = static_cast<TimeRule>(reader.choice(timeKey, 3));
   usual.eye_height = Length::metres(reader.number(eyeKey, Walker::eyeLimits));
   usual.bearing_error = bearingError;
+  QString refusal;
+  if (const auto steps = singleSteps(count, usual.kind)) // of the parameter's own kind, whatever the walkers count
+    usual.steps_per_100m = *steps;
+  else
+    refusal = ambiguousCount(Text::tr("%1 (%2)").arg(countKey, reader.definition(countKey)->description()), count);
   if (const auto table = reader.source(walkersKey))
-    return readTable(*table, usual, count, feedback);
-  const auto steps = singleSteps(count, usual.kind);
-  if (!steps)
-    throw QgsProcessingException(
-        ambiguousCount(Text::tr("%1 (%2)").arg(countKey, reader.definition(countKey)->description()), count));
-  usual.steps_per_100m = *steps;
+    return readTable(*table, usual, refusal, feedback);
+  if (!refusal.isEmpty())
+    throw QgsProcessingException(refusal);
   return {usual};
 }
 

@@ -306,6 +306,13 @@ void AnnotateLegsBadInputTest::refused_data() {
                                   field("pace_kind", FieldType::Integer)},
                                  {{"Ben", 100.0, 1}}))
           .says({"WALKERS", "crew", "Ben", "100", "two ways"}));
+  row("walkers who take 100 double paces of the parameter",
+      goodRoute()
+          .with("PACES_PER_100M", 100)
+          .with("PACE_KIND", 1)
+          .with("WALKERS",
+                table("crew", {field("walker", FieldType::Text), field("pace_kind", FieldType::Integer)}, {{"Ben", 0}}))
+          .says({"PACES_PER_100M", "100", "two ways"}));
 
   // Named points.
   row("named points without a name field",
