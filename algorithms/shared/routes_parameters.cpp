@@ -84,7 +84,7 @@ Definitions definitions() {
       helped(new QgsProcessingParameterField(routeKey, Text::tr("Field with the route's name"), QVariant(), inputKey,
                                              host::anyField, false, true),
              Text::tr("Names the routes. Points with the same value make one route. Without it lines are numbered from "
-                      "1, and all points make one route.")),
+                      "1, and all points make one route. A line that it does not name is called # and its number.")),
       helped(
           new QgsProcessingParameterField(orderKey, Text::tr("Field with the order of points"), QVariant(), inputKey,
                                           host::anyField, false, true),
@@ -396,8 +396,8 @@ std::optional<RouteSource::Line> RouteSource::nextFeature() {
     route.name = nameOf(feature);
     if (mAnnotated && !takeAnnotated(feature, route))
       continue;
-    if (route.name.isEmpty())
-      route.name = QString::number(mNumber);
+    if (route.name.isEmpty()) // among routes with names, "2" might be one of them
+      route.name = QLatin1String(mAnnotated || mRouteField >= 0 ? "#" : "") + QString::number(mNumber);
     if (!feature.hasGeometry() || feature.geometry().isEmpty()) {
       skip(route.where, tr("has no geometry."));
       continue;
