@@ -81,9 +81,12 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, TrueBearing arriv
     return ground;
   }
 
-  // Nobody needs to see farther than the most spacing asks for, and nobody sees farther than the cover lets one.
-  const LookBeyond beyond{Length::metres(mSettings.spacing.most.metres() / mSettings.spacing.sight_share),
-                          -std::log(mSettings.clear_sight)};
+  // Nobody sees farther than the cover lets one. Where none is known, nobody needs to see farther than the most spacing
+  // asks for; the usual one at the least, so that a small spacing leaves the sight distance as it is.
+  constexpr double usually = SpacingRule::mostLimits.usual / SpacingRule::shareLimits.usual;
+  const SpacingRule &spacing = mSettings.spacing;
+  const LookBeyond beyond{Length::metres(std::max(spacing.most.metres() / spacing.sight_share, usually)),
+                          Length::metres(CoverClass::sightLimits.most), -std::log(mSettings.clear_sight)};
   const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, leg.length, beyond);
   ground.footing = footingOf(pieces, *mSettings.cover_table, leg.length);
   std::map<int, double> metresOf; // of the leg, by class
@@ -116,7 +119,8 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, TrueBearing arriv
     if (profile) {
       const double seen = ground.sight->sightFrom(leg.length.metres(), {mSettings.clear_sight});
       Profile seenOver = *profile;
-      mTerrain->lengthen(seenOver, leg.end, arrival, std::min(beyond.farthest, Length::metres(seen)));
+      const double looked = ground.sight->length() - leg.length.metres();
+      mTerrain->lengthen(seenOver, leg.end, arrival, Length::metres(std::min(looked, seen)));
       ground.sight->setProfile(std::move(seenOver));
     }
   }

@@ -117,9 +117,11 @@ public:
    * true - declination at the start. The back bearing is taken at the leg's end. Height for the field from the
    * terrain, 0 without.
    *
-   * Sight: along the leg's line and beyond its end, as far as the most spacing can need. Without any known cover on a
-   * leg there is no sight and no spacing, and marks lie the most spacing apart; where part of it is not known, nothing
-   * hides marks there and a warning tells the metres.
+   * Sight: along the leg's line and beyond its end, to where the cover hides marks from there, whatever the spacing;
+   * but no farther than 10 km, and 500 m (or what the most spacing needs, if that is more) where the cover is not known
+   * there. None when nothing hides marks that far. Without any known cover on a leg there is no sight and no spacing,
+   * and marks lie the most spacing apart; where part of it is not known, nothing hides marks there and a warning tells
+   * the metres.
    *
    * Drift: sightings by the walker's error, hop by hop; the dial's graduation as a common error of a leg; the
    * declination's error (none when it was read off a map) as one for the whole route.

@@ -96,20 +96,29 @@ struct CoverSource::Chords {
 std::vector<CoverPiece> CoverSource::along(const Place &from, TrueBearing departure, Length length,
                                            const LookBeyond &beyond) {
   constexpr double firstLook = 160; // metres beyond the end; most covers hide all that lies farther
-  const Length farthest = length + beyond.farthest;
   Chords chords;
-  if (mMap)
-    chords.patches = chordsAlong(from, departure, farthest, mMapProject);
-  if (mCodes)
-    chords.codes = chordsAlong(from, departure, farthest, mCodes->project);
-  if (mSights)
-    chords.sights = chordsAlong(from, departure, farthest, mSights->project);
+  const auto reachTo = [&](double metres) {
+    const Length reach = Length::metres(metres);
+    if (mMap)
+      chords.patches = chordsAlong(from, departure, reach, mMapProject);
+    if (mCodes)
+      chords.codes = chordsAlong(from, departure, reach, mCodes->project);
+    if (mSights)
+      chords.sights = chordsAlong(from, departure, reach, mSights->project);
+  };
 
   std::vector<CoverPiece> pieces;
-  const double end = length.metres();
+  const double end = length.metres(), unknown = (length + beyond.unknown).metres();
   double known = 0, depth = 0; // up to where; of what lies beyond the end
-  for (double look = firstLook; known < farthest.metres() && (known < end || depth < beyond.depth); look *= 2) {
-    const double to = std::min(farthest.metres(), end + look);
+  reachTo(unknown);
+  for (double look = firstLook; known < end || depth < beyond.depth; look *= 2) {
+    double to = std::min(unknown, end + look);
+    if (known >= unknown) { // few lines come here: most cover hides all by then
+      to = end + std::min(look, beyond.farthest.metres());
+      if (to <= known || !pieces.back().extinction)
+        break;
+      reachTo(to);
+    }
     addPieces(chords, known, to, pieces);
     known = to;
     depth = 0;

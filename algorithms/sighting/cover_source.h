@@ -26,7 +26,8 @@ struct CoverPiece {
 
 //! How much of the land beyond a line's end is looked at.
 struct LookBeyond {
-  Length farthest;  //!< never more than this
+  Length unknown;   //!< past this only as long as the cover is known
+  Length farthest;  //!< never more than this, unless unknown is
   double depth = 0; //!< no farther than to where the optical depth from the line's end comes to this
 };
 

@@ -62,7 +62,9 @@ void source(Input &input) {
   const Length length = Length::metres(input.scaled(1e-3, 1e4));
   const Place from = land.place();
   const TrueBearing bearing(Angle::degrees(input.between(0, 360)));
-  const LookBeyond beyond{Length::metres(input.between(0, 5000)), input.between(0, 10)};
+  const LookBeyond beyond{Length::metres(input.between(0, 5000)), Length::metres(input.between(0, 5000)),
+                          input.between(0, 10)};
+  const double farthest = std::max(beyond.unknown.metres(), beyond.farthest.metres());
   for (const auto &pieces : {source->along(from, bearing, length), source->along(from, bearing, length, beyond)}) {
     PROMISED(!pieces.empty());
     double at = 0;
@@ -71,7 +73,7 @@ void source(Input &input) {
       PROMISED(!piece.extinction || (*piece.extinction >= 0 && std::isfinite(*piece.extinction)));
       at = piece.to_m;
     }
-    PROMISED(at >= length.metres() * (1 - 1e-12) && at <= length.metres() + beyond.farthest.metres() + 1e-6);
+    PROMISED(at >= length.metres() * (1 - 1e-12) && at <= length.metres() + farthest + 1e-6);
     double end = 0;
     for (const FootingStretch &stretch : footingOf(pieces, table, length)) {
       PROMISED(stretch.to_m > end && stretch.to_m <= length.metres() * (1 + 1e-12));

@@ -23,6 +23,8 @@ private slots:
   void everyColumnOfWalkers();
   void paceKind_data();
   void paceKind();
+  void paceKindOfTheParameter_data();
+  void paceKindOfTheParameter();
   void timeRule_data();
   void timeRule();
 
@@ -41,6 +43,9 @@ private slots:
   void throughBrush_data();
   void throughBrush();
   void beyondTheEnd();
+  void sightWhateverTheSpacing_data();
+  void sightWhateverTheSpacing();
+  void farSight();
   void clearSight();
   void season();
   void footing();
@@ -235,6 +240,33 @@ void AnnotateLegsGroundTest::paceKind() {
   const Outcome outcome = annotate({{"INPUT", valueOf(routes)}, {"PACES_PER_100M", count}, {"PACE_KIND", kind}});
   VERIFY_RAN(outcome);
   QCOMPARE(outcome.rows()[0]["paces"].toInt(), int(std::floor(perMetre * outcome.rows()[0].number("dist_m") + 0.5)));
+}
+
+void AnnotateLegsGroundTest::paceKindOfTheParameter_data() {
+  QTest::addColumn<double>("count");
+  QTest::addColumn<int>("kind");
+  QTest::addColumn<double>("steps"); // single ones over a metre
+  QTest::newRow("double paces given") << 62.0 << 1 << 1.24;
+  QTest::newRow("steps given") << 130.0 << 1 << 1.3;
+  QTest::newRow("single steps") << 130.0 << 0 << 1.3;
+  QTest::newRow("few single steps") << 70.0 << 0 << 0.7;
+}
+
+// A count given by the parameter is of the parameter's kind, also for walkers who count another one.
+void AnnotateLegsGroundTest::paceKindOfTheParameter() {
+  QFETCH(double, count);
+  QFETCH(int, kind);
+  QFETCH(double, steps);
+  const Layer routes = northLeg();
+  const Layer walkers = table("walkers", {field("walker", FieldType::Text), field("pace_kind", FieldType::Integer)},
+                              {{"single", 0}, {"double", 1}, {"as the parameter", QVariant()}});
+  const Outcome outcome = annotate(
+      {{"INPUT", valueOf(routes)}, {"PACES_PER_100M", count}, {"PACE_KIND", kind}, {"WALKERS", valueOf(walkers)}});
+  VERIFY_RAN(outcome);
+  const double single = steps * outcome.rows()[0].number("dist_m");
+  QCOMPARE(outcome.rows()[0]["paces"].toInt(), int(std::floor(single + 0.5)));
+  QCOMPARE(outcome.rows()[1]["paces"].toInt(), int(std::floor(single / 2 + 0.5)));
+  QCOMPARE(outcome.rows()[2]["paces"].toInt(), int(std::floor((kind ? single / 2 : single) + 0.5)));
 }
 
 void AnnotateLegsGroundTest::timeRule_data() {
@@ -528,6 +560,61 @@ void AnnotateLegsGroundTest::beyondTheEnd() {
   const double rest = walled.rows()[0].number("dist_m") - 240;
   VERIFY_NEAR(walled.rows("MARKS")[1].number("sight_m"), rest + (1 - rest / openGround) * thicket, 0.01, "");
   QCOMPARE(walled.rows()[0].text("cover"), QString("open ground"));
+}
+
+void AnnotateLegsGroundTest::sightWhateverTheSpacing_data() {
+  QTest::addColumn<int>("length");
+  QTest::addColumn<double>("border");
+  QTest::addColumn<QString>("before");
+  QTest::addColumn<QString>("after");
+  QTest::addColumn<double>("sight");
+  QTest::newRow("short leg") << 30 << 5000.0 << "tall forest"
+                             << "" << 55.0; // of the built-in table
+  // From the leg's end, 30 m of open ground and (1 - 30/300) 6 m of thicket.
+  QTest::newRow("thicket beyond the end") << 400 << 430.0 << "open ground"
+                                          << "thicket" << 35.4;
+}
+
+// The most spacing tells where marks lie, not how far one sees.
+void AnnotateLegsGroundTest::sightWhateverTheSpacing() {
+  QFETCH(int, length);
+  QFETCH(double, border);
+  QFETCH(QString, before);
+  QFETCH(QString, after);
+  QFETCH(double, sight);
+  const Layer routes =
+      routesOf("EPSG:32621", {QStringLiteral("LINESTRING(400000 5300000, %1 5300000)").arg(int(east) + length)});
+  std::vector<Stand> stands{{-10, border, before}};
+  if (!after.isEmpty())
+    stands.push_back({border, 5000, after});
+  const Layer cover = coverOf(stands);
+  for (const double most : {10.0, 20.0, 400.0, 2000.0}) {
+    const Outcome outcome = annotate({{"INPUT", valueOf(routes)}, {"COVER", valueOf(cover)}, {"SPACING_MAX", most}});
+    VERIFY_RAN(outcome);
+    VERIFY_NEAR(outcome.rows()[0].number("sight_m"), sight, 0.02, std::to_string(most));
+  }
+}
+
+// Sight that reaches farther beyond the end than marks ever lie apart.
+void AnnotateLegsGroundTest::farSight() {
+  const QTemporaryDir folder;
+  RasterShape shape = terrainShape();
+  shape.columns = 300; // to 2500 m
+  const QString sights = pathIn(folder, "sights.tif");
+  writeRaster(sights, shape, [](double, double, int) { return 800; });
+  const Layer routes = routesOf("EPSG:32621", {"LINESTRING(400000 5300000, 400290 5300000)"});
+  for (const double most : {10.0, 400.0}) {
+    const Outcome outcome = annotate({{"INPUT", valueOf(routes)}, {"SIGHT_RASTER", sights}, {"SPACING_MAX", most}});
+    VERIFY_RAN(outcome);
+    VERIFY_NEAR(outcome.rows()[0].number("sight_m"), 800, 1e-6, std::to_string(most));
+  }
+  // Where the raster ends before that, nothing is known to hide marks.
+  shape.columns = 120; // to 700 m
+  const QString shorter = pathIn(folder, "shorter.tif");
+  writeRaster(shorter, shape, [](double, double, int) { return 800; });
+  const Outcome ends = annotate({{"INPUT", valueOf(routes)}, {"SIGHT_RASTER", shorter}});
+  VERIFY_RAN(ends);
+  QVERIFY(ends.rows()[0].null("sight_m"));
 }
 
 // A surer sight is a shorter one: -ln(p) / k.

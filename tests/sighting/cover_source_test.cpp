@@ -35,6 +35,8 @@ private slots:
   void noSlivers();
   void againstAskingPlaceByPlace();
   void beyondTheEnd();
+  void asLongAsTheCoverIsKnown_data();
+  void asLongAsTheCoverIsKnown();
 };
 
 namespace {
@@ -484,7 +486,8 @@ void CoverSourceTest::beyondTheEnd() {
     const TrueBearing departure = bearing(random.between(0, 360));
     const double length = random.between(1, 1500), farthest = random.between(1, 900), wanted = random.between(0.1, 2);
     const auto all = cover.along(from, departure, Length::metres(length + farthest));
-    const auto pieces = cover.along(from, departure, Length::metres(length), {Length::metres(farthest), wanted});
+    const auto pieces =
+        cover.along(from, departure, Length::metres(length), {Length::metres(farthest), Length(), wanted});
     const double known = pieces.back().to_m;
     QVERIFY(isWhole(pieces, known));
     QVERIFY(known >= length && known <= length + farthest);
@@ -502,6 +505,32 @@ void CoverSourceTest::beyondTheEnd() {
     (whole ? late : early) += 1;
   }
   QVERIFY(early > 30 && late > 30);
+}
+
+void CoverSourceTest::asLongAsTheCoverIsKnown_data() {
+  QTest::addColumn<double>("known");    // from the line's start
+  QTest::addColumn<double>("farthest"); // from its end
+  QTest::addColumn<double>("least");    // of the place, from the start, up to which is looked
+  QTest::addColumn<double>("most");
+  QTest::newRow("not known there") << 300.0 << 10000.0 << 600.0 << 600.0;
+  QTest::newRow("known to where marks are hidden") << 5000.0 << 10000.0 << 900.0 << 1700.0;
+  QTest::newRow("known, and the end of all") << 5000.0 << 700.0 << 800.0 << 800.0;
+  QTest::newRow("known, the end of all before") << 5000.0 << 0.0 << 600.0 << 600.0;
+  QTest::newRow("not known farther on") << 800.0 << 100000.0 << 800.0 << 1500.0;
+}
+
+// Beyond 500 m past the line's end only known cover is looked through: 800 m of it hide half the marks.
+void CoverSourceTest::asLongAsTheCoverIsKnown() {
+  QFETCH(double, known);
+  QFETCH(double, farthest);
+  QFETCH(double, least);
+  QFETCH(double, most);
+  CoverSource cover = source();
+  cover.setSights(row(std::vector<double>(size_t(known / 10), 800)), metresFrom(origin));
+  const auto pieces =
+      cover.along(start, east, Length::metres(100), {Length::metres(500), Length::metres(farthest), std::log(2.0)});
+  QVERIFY(isWhole(pieces, pieces.back().to_m));
+  QVERIFY2(pieces.back().to_m >= least && pieces.back().to_m <= most, qPrintable(QString::number(pieces.back().to_m)));
 }
 
 QTEST_APPLESS_MAIN(CoverSourceTest)
