@@ -34,10 +34,6 @@ struct Stretch {
   double gap_after = 0;  // metres to the start of the stretch after
 };
 
-GridBearing gridBearing(const GridPoint &from, const GridPoint &to) {
-  return GridBearing(Angle::radians(std::atan2(to.easting - from.easting, to.northing - from.northing)));
-}
-
 Length heightOr0(double height) { return Length::metres(std::isnan(height) ? 0 : height); }
 
 } // namespace
@@ -236,7 +232,7 @@ std::vector<AnnotatedLeg> LegAnnotator::annotate(const Route &route, const Progr
     leg.from = start.name;
     leg.to = end.name;
     leg.true_bearing = departure;
-    leg.grid_bearing = gridBearing(start.vertex->grid, end.vertex->grid);
+    leg.grid_bearing = grid.bearing(start.vertex->grid, end.vertex->grid);
     leg.convergence = start.convergence;
     leg.field = start.field;
     if (start.field.zone != CompassZone::Blackout)

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 #include <stdexcept>
+#include <string_view>
+#include <utility>
 
 namespace brushline {
 
@@ -24,10 +26,19 @@ using Pj = std::unique_ptr<PJ, PjDeleter>;
 
 struct GridNorth::Projection {
   Context context; // outlives what was made in it
-  Pj forward;      // longitude, latitude on the system's own datum to easting, northing
+  Pj forward;      // longitude, latitude on the system's own datum to the grid
   // Old systems count longitudes from Paris or Oslo, and some of them in gon.
   Angle primeMeridian; // of those longitudes, from Greenwich
   double unit = 1;     // of those longitudes and latitudes, degrees
+  // How the coordinates that come out count, by the names of their axes.
+  bool northingFirst = false;
+  double eastward = 1, northward = 1; // -1: to the west, to the south
+
+  Angle bearing(double dx, double dy) const {
+    if (northingFirst)
+      std::swap(dx, dy);
+    return Angle::radians(std::atan2(eastward * dx, northward * dy));
+  }
 };
 
 GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Projection>()) {
@@ -53,6 +64,25 @@ GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Proj
     mProjection->forward.reset(proj_normalize_for_visualization(context, raw.get()));
   if (!mProjection->forward)
     throw std::invalid_argument("this projection cannot be computed: " + crs);
+
+  // The axes as the coordinates come out; PROJ puts east before north, but leaves what counts south or west.
+  const Pj counted(proj_get_target_crs(context, mProjection->forward.get()));
+  const Pj countedAxes(counted ? proj_crs_get_coordinate_system(context, counted.get()) : nullptr);
+  const auto direction = [&](int axis) -> std::string_view {
+    const char *name = nullptr;
+    return countedAxes && proj_cs_get_axis_info(context, countedAxes.get(), axis, nullptr, nullptr, &name, nullptr,
+                                                nullptr, nullptr, nullptr)
+               ? name
+               : "";
+  };
+  const std::string_view first = direction(0), second = direction(1);
+  const auto liesAcross = [](std::string_view way) { return way == "east" || way == "west"; };
+  const auto liesAlong = [](std::string_view way) { return way == "north" || way == "south"; };
+  if ((liesAcross(first) && liesAlong(second)) || (liesAlong(first) && liesAcross(second))) {
+    mProjection->northingFirst = liesAlong(first);
+    mProjection->eastward = first == "west" || second == "west" ? -1 : 1;
+    mProjection->northward = first == "south" || second == "south" ? -1 : 1;
+  }
 
   double toRadians, fromGreenwich, meridianToRadians;
   const Pj axes(proj_crs_get_coordinate_system(context, geodetic.get()));
@@ -80,12 +110,16 @@ Convergence GridNorth::at(const Place &place) const {
   PJ *forward = mProjection->forward.get();
   const PJ_COORD upper = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, north / unit, 0, HUGE_VAL));
   const PJ_COORD lower = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, south / unit, 0, HUGE_VAL));
-  const double de = upper.xy.x - lower.xy.x;
-  const double dn = upper.xy.y - lower.xy.y;
-  if (!std::isfinite(de) || !std::isfinite(dn) || (de == 0 && dn == 0))
+  const double dx = upper.xy.x - lower.xy.x;
+  const double dy = upper.xy.y - lower.xy.y;
+  if (!std::isfinite(dx) || !std::isfinite(dy) || (dx == 0 && dy == 0))
     return {Angle::degrees(std::numeric_limits<double>::quiet_NaN())};
   // The grid bearing of true north is minus the bearing of grid north.
-  return {-Angle::radians(std::atan2(de, dn))};
+  return {-mProjection->bearing(dx, dy)};
+}
+
+GridBearing GridNorth::bearing(const GridPoint &from, const GridPoint &to) const {
+  return GridBearing(mProjection->bearing(to.easting - from.easting, to.northing - from.northing));
 }
 
 std::string standardGrid(const Place &place) {

@@ -3,6 +3,7 @@
 
 #include "quantities/bearing.h"
 #include "quantities/place.h"
+#include "shared/route.h"
 
 #include <memory>
 #include <string>
@@ -11,6 +12,10 @@ namespace brushline {
 
 /**
  * The grid of a projected coordinate system: where its north points. One thread at a time.
+ *
+ * Grid north and grid east are the ways the grid's lines run on a map with north up. Systems whose axes are named west
+ * or south (the Lo belts of South Africa, Krovak's south and west) count against them; polar ones, whose axes both run
+ * north or both south along meridians of their own, count as their names say.
  */
 class GridNorth {
 public:
@@ -29,11 +34,13 @@ public:
    * \param place taken on the system's own datum: a shift of 100 m between datums changes the answer by under
    * 0.001 degrees.
    * \returns NaN where the projection does not reach.
-   * In a system whose axes point south and west "grid north" is where its coordinates grow, so about 180 degrees off.
    * Degenerate: at a pole, where every direction is north or south, that of the given longitude.
    * Accuracy: 1e-7 degrees against PROJ's own factors, whose call is a thousand times slower on a coordinate system.
    */
   Convergence at(const Place &place) const;
+
+  //! The bearing of the straight line on the grid between two points; 0 when they are one, NaN when one is.
+  GridBearing bearing(const GridPoint &from, const GridPoint &to) const;
 
 private:
   struct Projection;

@@ -8,7 +8,8 @@
 
 namespace brushline {
 
-//! A place on a projected grid, in its units.
+//! A place on a projected grid, in its units, as the system counts: some count to the west, to the south or northings
+//! first (GridNorth::bearing() knows which).
 struct GridPoint {
   double easting;
   double northing;

@@ -49,6 +49,7 @@ private slots:
   void gridOfAProjectedLayer();
   void gridOfADegreesLayer();
   void gridAskedFor();
+  void gridThatCountsWestAndSouth();
   void direction_data();
   void direction();
 
@@ -485,6 +486,12 @@ void AnnotateLegsAlgorithmTest::datesAndModels() {
   QVERIFY(!beyond.accepted);
   for (const char *word : {"1990", "2000", "DECLINATION", "FIELD_MODEL"})
     QVERIFY2(beyond.refusal.contains(word), qPrintable(beyond.refusal));
+  // What that advises: a map's declination, as for the built-in model.
+  const Outcome map = annotate(
+      {{"INPUT", valueOf(routes)}, {"DATE", QDate(2026, 1, 1)}, {"FIELD_MODEL", "older"}, {"DECLINATION", -16.5}});
+  VERIFY_RAN(map);
+  QCOMPARE(map.rows()[0].number("decl"), -16.5);
+  QVERIFY(map.rows()[0].null("decl_err"));
 }
 
 // The published field at two places of the test values (H 1504 and 2164 nT; the rows are 2025.0, heights of 28 and
@@ -586,6 +593,32 @@ void AnnotateLegsAlgorithmTest::gridAskedFor() {
   VERIFY_RAN(outcome);
   VERIFY_NEAR(outcome.rows()[0].number("converg"), 0, 1e-9, "on its middle meridian");
   VERIFY_NEAR(outcome.rows()[0].number("grid_brg"), 105, 1e-4, "on its middle meridian");
+}
+
+// South Africa's Lo 19 counts to the west and to the south; its maps have north up. 1000 m at 45 degrees from 33.9 S
+// 18.5 E, computed with GeographicLib's Geodesic and TransverseMercatorExact (WGS 84, central meridian 19 E, scale 1).
+void AnnotateLegsAlgorithmTest::gridThatCountsWestAndSouth() {
+  const Place from = place(-33.9, 18.5);
+  const Layer degrees = routesOf("EPSG:4326", {lineText({from, onwards(from, 45, 1000)})});
+  const Layer lo19 = routesOf("EPSG:2048", {"LINESTRING(46246.6750 3752681.8425, 45542.9997 3751971.2842)"});
+  for (const Layer *routes : {&degrees, &lo19}) {
+    QVariantMap parameters{{"INPUT", valueOf(*routes)}, {"NORTH", 2}, {"DIAL_STEP", 1}, {"DIRECTION", 2}};
+    if (routes == &degrees)
+      parameters["GRID_CRS"] = "EPSG:2048";
+    const Outcome outcome = annotate(parameters);
+    VERIFY_RAN(outcome);
+    QVERIFY2(outcome.warnings.isEmpty(), qPrintable(outcome.said()));
+    const OutputRow &out = outcome.rows().at(0), &back = outcome.rows().at(1);
+    VERIFY_NEAR(out.number("true_brg"), 45, 2e-5, "0.1 mm of 1000 m");
+    VERIFY_NEAR(out.number("grid_brg"), 44.721145584, 2e-5, "");
+    VERIFY_NEAR(out.number("converg"), 0.278877500, 1e-6, "");
+    VERIFY_NEAR(back.number("grid_brg"), 224.721145584, 2e-5, "");
+    VERIFY_NEAR(back.number("converg"), 0.274568169, 1e-6, "at the leg's end");
+    QCOMPARE(out.number("dial"), 45.0);
+    QCOMPARE(out.number("back_dial"), 225.0);
+    QCOMPARE(back.number("dial"), 225.0);
+    QCOMPARE(out.text("compass_pt"), QString("NE"));
+  }
 }
 
 void AnnotateLegsAlgorithmTest::direction_data() {
@@ -890,15 +923,22 @@ void AnnotateLegsAlgorithmTest::withoutRouteNames() {
   VERIFY_RAN(outcome);
   QCOMPARE(outcome.output().texts("route"), QStringList({"1", "1", "2"}));
 
-  // Names of any type; a route without one is called by its number.
+  // Names of any type; a route without one is called by # and its number.
   const Layer named = layer("routes", "LineString", "EPSG:4326", {field("n", FieldType::Integer)},
                             {{wkt(lineText({twoLegs[0], twoLegs[1]})), {70}},
                              {wkt(lineText({twoLegs[0], twoLegs[1]})), {QVariant()}},
                              {wkt(lineText({twoLegs[0], twoLegs[1]})), {70}}});
   const Outcome numbered = annotate({{"INPUT", valueOf(named)}, {"ROUTE_FIELD", "n"}});
   VERIFY_RAN(numbered);
-  QCOMPARE(numbered.output().texts("route"), QStringList({"70", "2", "70"}));
+  QCOMPARE(numbered.output().texts("route"), QStringList({"70", "#2", "70"}));
   QCOMPARE(numbered.results.value("ROUTE_COUNT").toDouble(), 3.0);
+  // Another one may be called "2".
+  const Layer two = layer(
+      "routes", "LineString", "EPSG:4326", {field("n", FieldType::Text)},
+      {{wkt(lineText({twoLegs[0], twoLegs[1]})), {"2"}}, {wkt(lineText({twoLegs[1], twoLegs[2]})), {QVariant()}}});
+  const Outcome apart = annotate({{"INPUT", valueOf(two)}, {"ROUTE_FIELD", "n"}});
+  VERIFY_RAN(apart);
+  QCOMPARE(apart.output().texts("route"), QStringList({"2", "#2"}));
 }
 
 // --- points ----------------------------------------------------------------------------------------------------------

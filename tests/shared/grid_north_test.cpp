@@ -23,6 +23,9 @@ private slots:
   void againstProjFactors_data();
   void againstProjFactors();
   void otherMeridianAndUnit();
+  void axesByName_data();
+  void axesByName();
+  void southAndWest();
   void anyTurnOfLongitude();
   void poles();
   void outOfReach();
@@ -50,6 +53,7 @@ void GridNorthTest::checkValues() {
   }
   // The polar ones name northing before easting.
   QVERIFY(systems.count("EPSG:32661") && systems.count("EPSG:32761"));
+  QVERIFY(systems.count("EPSG:2048")); // counts to the west and to the south
 }
 
 // The printed point of the example, and the ground the computed rows stand on: PROJ, which works out the grid here,
@@ -146,6 +150,60 @@ void GridNorthTest::otherMeridianAndUnit() {
                          cone * (p.longitude.degrees() - paris), 1e-7, "deg",
                          "the conic with one standard parallel of EPSG:27572, sin(52 gon) (longitude - 2.5969213 gon); "
                          "its definition in EPSG from memory"));
+}
+
+void GridNorthTest::axesByName_data() {
+  QTest::addColumn<QString>("axes");
+  QTest::addColumn<double>("x"); // what 300 m to the east and 400 m to the north are in the coordinates
+  QTest::addColumn<double>("y");
+  QTest::newRow("east, north") << "enu" << 300.0 << 400.0;
+  QTest::newRow("north, east") << "neu" << 300.0 << 400.0; // the host and PROJ put east first
+  QTest::newRow("west, south") << "wsu" << -300.0 << -400.0;
+  QTest::newRow("west, north") << "wnu" << -300.0 << 400.0;
+  QTest::newRow("east, south") << "esu" << 300.0 << -400.0;
+  // They leave these in their order.
+  QTest::newRow("south, west") << "swu" << -400.0 << -300.0;
+  QTest::newRow("north, west") << "nwu" << 400.0 << -300.0;
+  QTest::newRow("south, east") << "seu" << -400.0 << 300.0;
+}
+
+// One projection, however its axes run: grid north and the bearing of a line are the same.
+void GridNorthTest::axesByName() {
+  QFETCH(QString, axes);
+  QFETCH(double, x);
+  QFETCH(double, y);
+  const GridNorth grid("+proj=tmerc +lon_0=19 +axis=" + axes.toStdString() + " +ellps=WGS84 +type=crs");
+  VERIFY_CHECK(checkOf("convergence by the names of the axes", axes.toStdString(),
+                       grid.at(place(-33.9, 18.5)).east.degrees(), 0.278877500, 1e-6, "deg",
+                       "computed with GeographicLib's TransverseMercatorExact (WGS 84, central meridian 19 E, scale "
+                       "1), whatever the axes"));
+  constexpr double angle = 36.86989764584402; // atan(3/4), computed
+  VERIFY_NEAR(grid.bearing({1000, 2000}, {1000 + x, 2000 + y}).degrees(), angle, 1e-9, "there");
+  VERIFY_NEAR(grid.bearing({1000 + x, 2000 + y}, {1000, 2000}).degrees(), 180 + angle, 1e-9, "and back");
+}
+
+// Krovak's systems that count south and west, from Greenwich and from Ferro, lie as those that count east and north.
+// The convergence, towards the west, from the coordinates in kilometres: 0.008257 westing + 2.373 westing / southing
+// degrees, good to about 0.01 (surveyors' textbooks, from memory).
+void GridNorthTest::southAndWest() {
+  const std::unique_ptr<PJ_CONTEXT, decltype(&proj_context_destroy)> context(proj_context_create(),
+                                                                             proj_context_destroy);
+  const std::unique_ptr<PJ, decltype(&proj_destroy)> krovak(
+      proj_create_crs_to_crs(context.get(), "EPSG:4156", "EPSG:5513", nullptr), proj_destroy);
+  QVERIFY(krovak);
+  const GridNorth southWest("EPSG:5513"), eastNorth("EPSG:5514"), ferro("EPSG:2065"), ferroEastNorth("EPSG:5221");
+  for (const Place &p : {place(50.09, 14.42), place(49.2, 16.6), place(48.7, 21.3)}) {
+    const std::string where = std::to_string(p.longitude.degrees());
+    const PJ_COORD at =
+        proj_trans(krovak.get(), PJ_FWD, proj_coord(p.latitude.degrees(), p.longitude.degrees(), 0, HUGE_VAL));
+    const double southing = at.xy.x / 1000, westing = at.xy.y / 1000;
+    VERIFY_CHECK(checkOf("convergence", where, eastNorth.at(p).east.degrees(),
+                         -(0.008257 * westing + 2.373 * westing / southing), 0.02, "deg",
+                         "the surveyors' formula for Krovak's projection, 0.008257 Y + 2.373 Y / X; from memory"));
+    VERIFY_NEAR(southWest.at(p).east.degrees(), eastNorth.at(p).east.degrees(), 1e-7, where);
+    VERIFY_NEAR(ferro.at(p).east.degrees(), eastNorth.at(p).east.degrees(), 1e-6, where);
+    VERIFY_NEAR(ferroEastNorth.at(p).east.degrees(), eastNorth.at(p).east.degrees(), 1e-6, where);
+  }
 }
 
 void GridNorthTest::anyTurnOfLongitude() {
