@@ -17,7 +17,12 @@ namespace {
 
 const QString featuresKey = QStringLiteral("FEATURES");
 
-QString keyOf(const QString &route, int leg) { return route + QLatin1Char('\n') + QString::number(leg); }
+QString keyOf(const QString &route, int leg, const QString &direction) {
+  return route + QLatin1Char('\n') + QString::number(leg) + QLatin1Char('\n') + direction;
+}
+QString keyOf(const LegSheet &sheet, int leg) {
+  return keyOf(sheet.given_name, leg, sheet.back ? QStringLiteral("back") : QStringLiteral("out"));
+}
 
 QString textAt(const QgsFeature &feature, int field) {
   return field < 0 || feature.attribute(field).isNull() ? QString() : feature.attribute(field).toString().trimmed();
@@ -51,19 +56,23 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
                            QgsProcessingFeedback *feedback) {
   if (!reader.given(featuresKey))
     return;
-  // Two routes of one name cannot be told apart by it.
-  QSet<QString> legs, once, twice;
-  for (const LegSheet &sheet : sheets)
-    for (const SheetLeg &leg : sheet.legs) {
-      const QString key = keyOf(sheet.route, leg.number);
-      const QString whole =
-          key + QLatin1Char('\n') + sheet.walker + (sheet.back ? QLatin1String("\nback") : QLatin1String());
-      if (once.contains(whole))
-        twice.insert(key);
-      once.insert(whole);
-      legs.insert(key);
-    }
-  legs -= twice;
+  // Two routes of one name cannot be told apart by it, nor where one of them lacks the leg on its sheet.
+  QSet<QString> legs, several;
+  QHash<QString, int> copies;
+  for (const LegSheet &sheet : sheets) {
+    const auto see = [&](int leg) {
+      const QString key = keyOf(sheet, leg);
+      if (copies.value(key, sheet.copy) != sheet.copy)
+        several.insert(key);
+      copies.insert(key, sheet.copy);
+      return key;
+    };
+    for (const int leg : sheet.missing)
+      see(leg);
+    for (const SheetLeg &leg : sheet.legs)
+      legs.insert(see(leg.number));
+  }
+  legs -= several;
   const auto source = reader.source(featuresKey);
   const auto field = [&](const char *name) { return source->fields().lookupField(QString::fromLatin1(name)); };
   const int route = field("route"), leg = field("leg"), name = field("feature"), at = field("at_m"),
@@ -73,7 +82,9 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
   SourceFeatures features(featuresKey, *source, feedback);
   while (features.next(feature)) {
     bool hasLeg = false, hasAt = false;
-    const QString key = keyOf(textAt(feature, route), feature.attribute(leg).toInt(&hasLeg));
+    const QString way = textAt(feature, direction);
+    const QString key = keyOf(textAt(feature, route), feature.attribute(leg).toInt(&hasLeg),
+                              way.isEmpty() ? QStringLiteral("out") : way);
     const double metres = feature.attribute(at).toDouble(&hasAt);
     const QString what = (textAt(feature, role) + QLatin1Char(' ') + textAt(feature, name)).trimmed();
     if (!hasLeg || !hasAt || !std::isfinite(metres) || feature.attribute(at).isNull() || what.isEmpty() ||
@@ -81,7 +92,7 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
       ++strangers;
       continue;
     }
-    mRows[key].push_back({textAt(feature, walker), textAt(feature, direction), {metres, what}});
+    mRows[key].push_back({textAt(feature, walker), {metres, what}});
   }
   for (std::vector<Row> &rows : mRows)
     std::stable_sort(rows.begin(), rows.end(),
@@ -96,13 +107,11 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
 
 std::vector<std::vector<MetFeature>> CardFeatures::of(const LegSheet &sheet) const {
   std::vector<std::vector<MetFeature>> result;
-  const QString direction = sheet.back ? QStringLiteral("back") : QStringLiteral("out");
   for (const SheetLeg &leg : sheet.legs) {
     std::vector<MetFeature> met;
-    if (const auto rows = mRows.constFind(keyOf(sheet.route, leg.number)); rows != mRows.constEnd())
+    if (const auto rows = mRows.constFind(keyOf(sheet, leg.number)); rows != mRows.constEnd())
       for (const Row &row : *rows)
-        if ((row.walker.isEmpty() || row.walker == sheet.walker) &&
-            (row.direction.isEmpty() ? !sheet.back : row.direction == direction))
+        if (row.walker.isEmpty() || row.walker == sheet.walker)
           met.push_back(row.feature);
     result.push_back(std::move(met));
   }

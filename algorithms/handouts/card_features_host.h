@@ -8,7 +8,7 @@
 namespace brushline {
 
 //! What legs meet: the optional layer FEATURES with fields route, leg, feature, at_m, role, and walker and direction
-//! where it has them.
+//! where it has them; without direction they lie on the way out.
 class CardFeatures {
   Q_DECLARE_TR_FUNCTIONS(brushline::CardFeatures)
 
@@ -26,10 +26,10 @@ public:
 
 private:
   struct Row {
-    QString walker, direction; // null: any walker; out
+    QString walker; // null: any
     MetFeature feature;
   };
-  QHash<QString, std::vector<Row>> mRows; // by route and leg
+  QHash<QString, std::vector<Row>> mRows; // by route, leg and direction
 };
 
 } // namespace brushline

@@ -111,6 +111,13 @@ QString keyOf(const Values &values, bool back) {
 }
 QString keyOf(const Values &values) { return keyOf(values, isBack(values)); }
 
+// Of the sheets on which a mark may be: where it does not tell the direction, its place does.
+QStringList sheetKeys(const Values &mark) {
+  if (mark.text("direction").isEmpty())
+    return {keyOf(mark, false), keyOf(mark, true)};
+  return {keyOf(mark)};
+}
+
 // Tells of rows that were passed over: the first few each, then their number.
 class PassedOver {
 public:
@@ -217,7 +224,7 @@ std::vector<std::vector<Row>> takenApart(Group &group) {
 LegSheet sheetOf(const Group &group, std::vector<Row> rows) {
   std::stable_sort(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return a.number < b.number; });
   LegSheet sheet;
-  sheet.route = group.route;
+  sheet.route = sheet.given_name = group.route;
   sheet.walker = group.walker;
   sheet.back = group.back;
   int next = 1;
@@ -267,29 +274,41 @@ public:
         mLegs[{keyOf(sheet), leg.number}].push_back(&leg);
   }
 
-  //! False when there is no such leg, or the mark lies elsewhere.
-  bool take(const QString &sheet, int leg, const SheetMark &mark) {
-    const auto found = mLegs.find({sheet, leg});
-    if (found == mLegs.end())
+  //! The leg of one of these sheets on which the mark lies best gets it. False when there is no such leg, or the mark
+  //! lies elsewhere.
+  bool take(const QStringList &sheets, int leg, const SheetMark &mark) {
+    std::vector<std::pair<double, SheetLeg *>> near; // how far off
+    for (const QString &sheet : sheets)
+      if (const auto found = mLegs.find({sheet, leg}); found != mLegs.end())
+        for (SheetLeg *candidate : found->second)
+          if (const double off = metresOff(mark, *candidate); off <= slack_m)
+            near.emplace_back(off, candidate);
+    std::stable_sort(near.begin(), near.end(), [](const auto &a, const auto &b) { return a.first < b.first; });
+    const auto taker = near.size() == 1 ? near.begin() : std::find_if(near.begin(), near.end(), [&](const auto &each) {
+      return !has(*each.second, mark.number);
+    });
+    if (taker == near.end())
       return false;
-    for (SheetLeg *candidate : found->second)
-      if (lies(mark, *candidate) && (found->second.size() == 1 || !has(*candidate, mark.number))) {
-        candidate->marks.push_back(mark);
-        return true;
-      }
-    return false;
+    taker->second->marks.push_back(mark);
+    return true;
   }
 
 private:
-  // A mark's place is where it says: so far along the leg, so far beside it. Marks of a route that was drawn anew since
-  // are not.
-  static bool lies(const SheetMark &mark, const SheetLeg &leg) {
-    constexpr double slack_m = 5;
+  static constexpr double slack_m = 5;
+
+  // How far a mark's place is from where it says it is: so far along the leg, so far to its right. Marks of a route
+  // that was drawn anew since, and of the other way, are far off. To the centimetre: what rounding leaves decides
+  // nothing.
+  static double metresOff(const SheetMark &mark, const SheetLeg &leg) {
     if (!mark.at_m)
-      return true;
-    return *mark.at_m <= leg.length_m.value_or(0) + slack_m &&
-           std::abs(geodesicBetween(leg.start, mark.place).length.metres() -
-                    std::hypot(*mark.at_m, mark.offset_m.value_or(0))) <= slack_m;
+      return 0;
+    if (*mark.at_m > leg.length_m.value_or(0) + slack_m)
+      return HUGE_VAL;
+    const double right = mark.offset_m.value_or(0);
+    const TrueBearing towards(geodesicBetween(leg.start, leg.end).departure.angle() +
+                              Angle::radians(std::atan2(right, *mark.at_m)));
+    const Place told = geodesicDestination(leg.start, towards, Length::metres(std::hypot(*mark.at_m, right)));
+    return std::round(100 * geodesicBetween(told, mark.place).length.metres()) / 100;
   }
   static bool has(const SheetLeg &leg, int number) {
     return std::any_of(leg.marks.begin(), leg.marks.end(),
@@ -331,8 +350,6 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
   const ToPlaces toPlaces(source->sourceCrs(), reader.context().transformContext());
   MarkTaker taker(sheets);
   Values row(source->fields());
-  // Chosen marks do not tell the direction; then their places do.
-  const bool directed = source->fields().lookupField(QStringLiteral("direction")) >= 0;
   long strangers = 0, placeless = 0;
   QgsFeature feature;
   SourceFeatures features(marksKey, *source, feedback);
@@ -346,8 +363,7 @@ void readMarks(const ParameterReader &reader, QgsProcessingFeedback *feedback, s
       ++placeless;
     else if (const SheetMark mark{int(row.whole("mark").value_or(0)), row.text("name"), row.real("at_m"),
                                   row.whole("paces"), row.real("sight_m"), row.real("offset_m"), *place};
-             !taker.take(keyOf(row), int(row.whole("leg").value_or(0)), mark) &&
-             (directed || !taker.take(keyOf(row, true), int(row.whole("leg").value_or(0)), mark)))
+             !taker.take(sheetKeys(row), int(row.whole("leg").value_or(0)), mark))
       ++strangers;
   }
   for (LegSheet &sheet : sheets)

@@ -51,6 +51,7 @@ struct LegSheet {
   QString walker; //!< empty: none is named
   bool back = false;
   std::vector<SheetLeg> legs; //!< at least one
+  QString given_name;         //!< the route's, as the legs have it
   int copy = 1;               //!< 2, 3 ...: so many routes of this name, walker and direction have come
   //! Numbers of legs that are lacking: from 1 to the greatest number met, also those of rows that could not be used.
   std::vector<int> missing;

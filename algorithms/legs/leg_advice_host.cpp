@@ -12,7 +12,9 @@ namespace {
 const QString foundKey = QStringLiteral("HAZARDS_FOUND");
 constexpr const char *wanted[] = {"route", "leg", "hazard", "advice"};
 
-QString keyOf(const QString &route, int number) { return route + QLatin1Char('\n') + QString::number(number); }
+QString keyOf(const QString &route, int number, bool back) {
+  return route + QLatin1Char('\n') + QString::number(number) + QLatin1String(back ? "\nback" : "\nout");
+}
 } // namespace
 
 Definitions LegAdvice::definitions() {
@@ -41,25 +43,33 @@ LegAdvice::LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback)
   int index[4];
   for (int i = 0; i < 4; ++i)
     index[i] = source->fields().lookupField(QString::fromLatin1(wanted[i]));
+  const int direction = source->fields().lookupField(QStringLiteral("direction")); // without it: all are out
   SourceFeatures features(foundKey, *source, feedback);
   QgsFeature feature;
-  while (features.next(feature))
-    mFound[keyOf(feature.attribute(index[0]).toString(), feature.attribute(index[1]).toInt())].append(
+  while (features.next(feature)) {
+    const bool back = direction >= 0 && feature.attribute(direction).toString() == QLatin1String("back");
+    mFound[keyOf(feature.attribute(index[0]).toString(), feature.attribute(index[1]).toInt(), back)].append(
         {feature.attribute(index[2]).toString(), feature.attribute(index[3]).toString()});
+  }
 }
 
-QString LegAdvice::forLeg(const QString &route, int number, bool back) const {
+QString LegAdvice::forLeg(const QString &route, int number, bool back, int opposite) const {
   if (mFound.isEmpty())
     return QString();
-  QStringList words;
-  const auto found = mFound.constFind(keyOf(route, number));
-  if (found == mFound.constEnd())
-    return QString();
-  for (const Found &each : *found) {
-    const QString text = back ? tr("Take care on this leg: %1.").arg(each.hazard) : each.advice;
-    if (!text.isEmpty() && !words.contains(text))
-      words << text;
-  }
+  QStringList words, told;
+  const QVector<Found> thisWay = mFound.value(keyOf(route, number, back)),
+                       otherWay = mFound.value(keyOf(route, opposite, !back));
+  for (const Found &each : thisWay)
+    if (!each.advice.isEmpty()) {
+      told << each.hazard;
+      if (!words.contains(each.advice))
+        words << each.advice;
+    }
+  for (const Found &each : otherWay)
+    if (!told.contains(each.hazard)) {
+      told << each.hazard;
+      words << tr("Take care on this leg: %1.").arg(each.hazard);
+    }
   return words.join(QLatin1Char(' '));
 }
 

@@ -28,16 +28,16 @@ public:
   /**
    * The words for a leg; empty where nothing was found.
    *
-   * \param number of the leg as the route is drawn. \param back walked the other way: metres told from the other end
-   * would mislead, so that only the hazards are named.
+   * \param opposite the number of the same leg walked the other way. Metres told from the other end would mislead: of
+   * what was found that way, and not this way too, only the hazards are named.
    */
-  QString forLeg(const QString &route, int number, bool back) const;
+  QString forLeg(const QString &route, int number, bool back, int opposite) const;
 
 private:
   struct Found {
     QString hazard, advice;
   };
-  QHash<QString, QVector<Found>> mFound; // by route and leg
+  QHash<QString, QVector<Found>> mFound; // by route, leg and direction
 };
 
 } // namespace brushline

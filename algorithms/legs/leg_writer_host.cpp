@@ -50,10 +50,9 @@ void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, c
   ++mRoutes;
   const QVariant name(route.name);
   std::vector<long> pacesBefore(mWalkers, 0);
-  int lastBack = 0; // the way back counts from the other end
+  int last = 0; // of either way: both have as many legs
   for (const AnnotatedLeg &leg : legs)
-    if (leg.back)
-      lastBack = std::max(lastBack, leg.number);
+    last = std::max(last, leg.number);
   for (AnnotatedLeg &leg : legs) {
     if (feedback->isCanceled())
       throw Cancelled();
@@ -63,12 +62,13 @@ void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, c
       ++mOverlapping;
     mWithoutHeights += std::any_of(leg.warnings.begin(), leg.warnings.end(),
                                    [](const LegWarning &warning) { return warning.remark == LegRemark::NoTerrain; });
-    const int drawn = leg.back ? lastBack - leg.number + 1 : leg.number;
-    const QString advice = mAdvice.forLeg(route.name, drawn + route.first_leg - 1, leg.back);
-    // Legs that were annotated before keep their number, as long as nobody turns round.
+    // The other way counts from the other end. Legs that were annotated before keep their number, as long as nobody
+    // turns round.
+    const int opposite = last - leg.number + (leg.back ? route.first_leg : 1);
     if (!leg.back)
       leg.number += route.first_leg - 1;
     leg.back = leg.back != route.back;
+    const QString advice = mAdvice.forLeg(route.name, leg.number, leg.back, opposite);
     for (size_t walker = 0; walker < mWalkers; ++walker) {
       QgsFeature feature;
       feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));

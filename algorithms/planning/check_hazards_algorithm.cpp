@@ -64,6 +64,7 @@ QgsFields CheckHazardsAlgorithm::fields() {
   using host::FieldType;
   return fieldsOf({{"route", FieldType::Text},
                    {"leg", FieldType::Integer},
+                   {"direction", FieldType::Text},
                    {"hazard", FieldType::Text},
                    {"layer", FieldType::Text},
                    {"from_m", FieldType::Real},
@@ -156,7 +157,7 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
       QgsFeature feature;
       if (static_cast<int>(geometry.transform(fromPlaces)) == 0)
         feature.setGeometry(geometry);
-      feature.setAttributes(QVector<QVariant>{leg.route, leg.number, each.hazard,
+      feature.setAttributes(QVector<QVariant>{leg.route, leg.number, leg.direction, each.hazard,
                                               each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
                                               each.to_m, each.limit, each.advice});
       output.add(feature);
@@ -165,7 +166,7 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
   };
   OrderedWork<CheckedLeg, CheckedLeg> work(mTerrains.size(), compute, write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({leg.route.name, leg.number, leg.from, leg.to, leg.line, {}, {}});
+    work.push({leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, {}, {}});
   });
   work.finish();
   if (withoutHeights > 0)

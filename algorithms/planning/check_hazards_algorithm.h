@@ -47,6 +47,7 @@ private:
   struct CheckedLeg {
     QString route;
     int number;
+    QString direction;
     Place from, to;
     GeodesicLeg line;
     std::vector<Found> found;

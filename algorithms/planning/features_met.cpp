@@ -5,12 +5,14 @@
 #include <cmath>
 #include <limits>
 #include <optional>
+#include <utility>
 
 namespace brushline {
 
 namespace {
 
 constexpr double onLine = 1e-3; // metres; nobody tells a millimetre
+constexpr double handrail = 50; // metres; common practice, no source
 
 // A place where a run of edges meets the endless line of the leg.
 struct Meeting {
@@ -93,20 +95,22 @@ std::vector<Run> runsOf(const Shape &shape, const ShapeStretch *first, const Sha
   return runs;
 }
 
+// Of equally near places the first on the way.
+bool isNearer(const LegPoint &one, const LegPoint &other) {
+  const double distance = std::abs(one.across), least = std::abs(other.across);
+  return distance < least - onLine || (distance < least + onLine && one.along < other.along);
+}
+
 // The place of a run nearest to the leg: along it, and how far off.
 LegPoint nearest(const Run &run, double length) {
   LegPoint best{0, std::numeric_limits<double>::infinity()};
-  double least = std::numeric_limits<double>::infinity();
   const auto look = [&](const LegPoint &point) {
     const double along = std::clamp(point.along, 0.0, length);
-    const double distance = std::hypot(point.along - along, point.across);
     if (point.along - length > std::abs(point.across))
       return; // ahead of the end rather than beside it
-    // Of equally near places the first on the way.
-    if (distance < least - onLine || (distance < least + onLine && along < best.along)) {
-      least = distance;
-      best = {along, std::copysign(distance, point.across)};
-    }
+    const LegPoint here{along, std::copysign(std::hypot(point.along - along, point.across), point.across)};
+    if (isNearer(here, best))
+      best = here;
   };
   for (size_t i = 0; i < run.size(); ++i) {
     look(run[i]);
@@ -121,6 +125,64 @@ LegPoint nearest(const Run &run, double length) {
         look({run[i].along + share * dx, run[i].across + share * dy});
       }
   }
+  return best;
+}
+
+// A stretch of the leg beside which runs lie no farther off than the width.
+struct Beside {
+  double from_m, to_m;
+  LegPoint nearest;
+};
+
+std::vector<Beside> besideLeg(const std::vector<Run> &runs, double length, double width) {
+  std::vector<Beside> pieces; // one of each edge
+  for (const Run &run : runs)
+    for (size_t i = 1; i < run.size(); ++i) {
+      const LegPoint &start = run[i - 1];
+      const double dx = run[i].along - start.along, dy = run[i].across - start.across;
+      double first = 0, last = 1; // shares of the edge
+      const auto keep = [&](double value, double change, double least, double most) {
+        if (change == 0) {
+          if (value < least || value > most)
+            last = -1;
+          return;
+        }
+        const double one = (least - value) / change, other = (most - value) / change;
+        first = std::max(first, std::min(one, other));
+        last = std::min(last, std::max(one, other));
+      };
+      keep(start.along, dx, 0, length);
+      keep(start.across, dy, -width, width);
+      if (first > last)
+        continue;
+      LegPoint from{std::clamp(start.along + first * dx, 0.0, length), start.across + first * dy},
+          to{std::clamp(start.along + last * dx, 0.0, length), start.across + last * dy};
+      if (to.along < from.along)
+        std::swap(from, to);
+      pieces.push_back({from.along, to.along, isNearer(to, from) ? to : from});
+    }
+  std::sort(pieces.begin(), pieces.end(), [](const Beside &a, const Beside &b) { return a.from_m < b.from_m; });
+  std::vector<Beside> stretches;
+  for (const Beside &piece : pieces) {
+    if (stretches.empty() || piece.from_m > stretches.back().to_m + onLine) {
+      stretches.push_back(piece);
+      continue;
+    }
+    Beside &stretch = stretches.back();
+    stretch.to_m = std::max(stretch.to_m, piece.to_m);
+    if (isNearer(piece.nearest, stretch.nearest))
+      stretch.nearest = piece.nearest;
+  }
+  return stretches;
+}
+
+// Where a shape that is nearest at the start is passed on this leg; none where it only comes past the start.
+std::optional<LegPoint> passedFromStart(const std::vector<Run> &runs, double length, double width) {
+  std::optional<LegPoint> best;
+  for (const Beside &stretch : besideLeg(runs, length, std::max(width, onLine)))
+    if ((stretch.from_m > onLine || stretch.to_m >= std::min(handrail, length / 2)) &&
+        (!best || isNearer(stretch.nearest, *best)))
+      best = stretch.nearest;
   return best;
 }
 
@@ -184,11 +246,18 @@ std::vector<FeatureMet> featuresMet(const Shapes &shapes, const LegLine &leg, co
         best = point;
     if (!(std::abs(best.across) <= rule.width.metres()))
       continue;
-    // What lies beside the start or behind it was passed on the leg before; what is met beyond the end is told there.
-    if (best.along <= onLine || (ahead && best.along >= length - onLine))
-      continue;
+    // What lies beside the start or behind it was passed on the leg before, unless it goes on.
+    if (best.along <= onLine) {
+      const std::optional<LegPoint> passed = passedFromStart(runs, length, rule.width.metres());
+      if (!passed)
+        continue;
+      best = *passed;
+    }
+    if (ahead && best.along >= length - onLine)
+      continue; // what is met beyond the end is told there
     if (std::abs(best.across) <= onLine)
-      met.push_back({MetRole::Crossed, MetEvent::Touched, index, best.along, 0});
+      met.push_back(
+          {MetRole::Crossed, best.along <= onLine ? MetEvent::Along : MetEvent::Touched, index, best.along, 0});
     else
       met.push_back({best.across > 0 ? MetRole::Right : MetRole::Left, MetEvent::Passed, index, best.along, best.across});
   }

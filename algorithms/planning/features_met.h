@@ -51,6 +51,11 @@ struct MeetRule {
  * What lies at the leg's start (to 1 mm) is where one stands, and not met; what lies at its end is. Beyond the end only
  * the first line or polygon counts: it catches one who has gone too far.
  *
+ * What is nearest at the start, or behind it, was passed on the leg before and is not met again, unless it goes on
+ * within the width beside the first 50 m of the leg, or half of a leg under 100 m: a handrail or a shore is passed from
+ * the start, or where it is nearest after it; one that lies on the leg's line there runs along it. What leaves sooner
+ * and comes within the width again is passed there. Common practice, no source, for the 50 m.
+ *
  * Bad input: none; shapes without places are no shapes. Accuracy: that of LegLine.
  */
 std::vector<FeatureMet> featuresMet(const Shapes &shapes, const LegLine &leg, const MeetRule &rule);

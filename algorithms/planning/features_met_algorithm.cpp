@@ -42,6 +42,7 @@ QString word(MetEvent event) {
 struct FeaturesMetAlgorithm::MetLeg {
   QString route;
   int number;
+  QString direction;
   Place from, to;
   GeodesicLeg line;
 
@@ -109,6 +110,7 @@ QgsFields FeaturesMetAlgorithm::fields() {
   return fieldsOf({{"route", FieldType::Text},
                    {"leg", FieldType::Integer},
                    {"walker", FieldType::Text},
+                   {"direction", FieldType::Text},
                    {"feature", FieldType::Text},
                    {"layer", FieldType::Text},
                    {"event", FieldType::Text},
@@ -162,7 +164,7 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
         if (static_cast<int>(point.transform(fromPlaces)) == 0) // the host's "success", whose name differs by version
           feature.setGeometry(point);
         feature.setAttributes(QVector<QVariant>{
-            leg.route, leg.number, orNull(mWalkers[w].name), nameOf(each, shapes),
+            leg.route, leg.number, orNull(mWalkers[w].name), leg.direction, nameOf(each, shapes),
             each.shape == FeatureMet::noShape ? QVariant()
                                               : QVariant(mFeatures.layers.at(int(shapes[each.shape].source))),
             word(each.event), word(each.role), each.at_m, paces, time ? QVariant(time->minutes()) : QVariant(),
@@ -179,7 +181,7 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
       },
       write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({leg.route.name, leg.number, leg.from, leg.to, leg.line, {}, {}, {}});
+    work.push({leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, {}, {}, {}});
   });
   work.finish();
   cover_parameters::report(mLands, feedback);

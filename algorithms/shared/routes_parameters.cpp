@@ -46,6 +46,8 @@ double orderOf(const QVariant &value, const QString &where) {
 }
 } // namespace
 
+QString RouteInput::direction() const { return back ? QStringLiteral("back") : QStringLiteral("out"); }
+
 QgsLineString *RouteInput::line(size_t from, size_t to) const {
   const auto pair = [&](const std::vector<double> &values) {
     return values.empty() ? QVector<double>() : QVector<double>{values[from], values[to]};
@@ -161,7 +163,8 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
 
   const auto field = [this](const char *name) { return mSource->fields().lookupField(QString::fromLatin1(name)); };
   mAnnotated = (mRouteField < 0 || mRouteField == field("route")) && field("route") >= 0 && field("leg") >= 0 &&
-               field("walker") >= 0 && field("direction") >= 0 && !host::isPointType(mSource->wkbType());
+               field("walker") >= 0 && field("direction") >= 0 && field("mark") < 0 && field("from_m") < 0 &&
+               !host::isPointType(mSource->wkbType());
   QgsAttributeList wanted;
   if (mAnnotated)
     wanted << field("route") << field("leg") << field("walker") << field("direction");

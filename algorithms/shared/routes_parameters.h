@@ -31,6 +31,8 @@ struct RouteInput {
   Route route;
   std::vector<double> x, y, z, m; //!< in the input's system, by RouteVertex::source; z, m empty where it has none
 
+  //! "out" or "back", as annotated legs tell it.
+  QString direction() const;
   //! The straight line between two vertices, in the input's system and dimensions.
   QgsLineString *line(size_t from, size_t to) const;
 };
@@ -66,6 +68,7 @@ std::optional<double> orderOf(const QVariant &value);
  * ROUTE_FIELD and put in order by ORDER_FIELD (all kept). Annotated legs (lines with the fields route, leg, walker and
  * direction) keep their route's name, their number and their direction: those that follow one another in the layer, each
  * from where the one before ends, are one route again. Of rows that are one line for several walkers the first is taken.
+ * Sightings and gaps of chosen marks have these fields too, but are no legs.
  *
  * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
  * over, counted, and told to the feedback; the first twenty each with its reason.

@@ -101,7 +101,7 @@ QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessi
   };
   OrderedWork<LegChains, LegChains> work(mLands.size(), compute, write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({{leg.route.name, leg.number, leg.route.route.grid, leg.from}, leg.to, {}});
+    work.push({{leg.route.name, leg.number, leg.route.direction(), leg.route.route.grid, leg.from}, leg.to, {}});
   });
   work.finish();
   cover_parameters::report(mLands, feedback);

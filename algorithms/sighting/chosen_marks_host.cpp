@@ -39,6 +39,7 @@ void ChosenMarksWriter::begin() {
                                           fieldsOf({{"route", FieldType::Text},
                                                     {"leg", FieldType::Integer},
                                                     {"walker", FieldType::Text},
+                                                    {"direction", FieldType::Text},
                                                     {"mark", FieldType::Integer},
                                                     {"name", FieldType::Text},
                                                     {"at_m", FieldType::Real},
@@ -52,6 +53,7 @@ void ChosenMarksWriter::begin() {
                                                 fieldsOf({{"route", FieldType::Text},
                                                           {"leg", FieldType::Integer},
                                                           {"walker", FieldType::Text},
+                                                          {"direction", FieldType::Text},
                                                           {"mark", FieldType::Integer},
                                                           {"from_name", FieldType::Text},
                                                           {"to_name", FieldType::Text},
@@ -68,6 +70,7 @@ void ChosenMarksWriter::begin() {
                                            fieldsOf({{"route", FieldType::Text},
                                                      {"leg", FieldType::Integer},
                                                      {"walker", FieldType::Text},
+                                                     {"direction", FieldType::Text},
                                                      {"from_m", FieldType::Real},
                                                      {"to_m", FieldType::Real},
                                                      {"marks", FieldType::Integer}}),
@@ -107,9 +110,9 @@ void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::v
     QgsFeature feature;
     feature.setGeometry(QgsGeometry(new QgsPoint(x[0], y[0])));
     const bool spaced = mark.candidate == ChosenMark::spaced;
-    feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, int(i + 1), name, mark.along_m,
-                                            int(pacesCounted(steps, walker.kind)), orNull(mark.sight_m), mark.offset_m,
-                                            spaced ? 0 : 1});
+    feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, leg.direction, int(i + 1), name,
+                                            mark.along_m, int(pacesCounted(steps, walker.kind)), orNull(mark.sight_m),
+                                            mark.offset_m, spaced ? 0 : 1});
     mMarks->add(feature);
     ++mMarkCount;
     if (mSightings)
@@ -145,7 +148,7 @@ void ChosenMarksWriter::writeSighting(const Leg &leg, const QVariant &walkerName
   QgsFeature feature;
   feature.setGeometry(lineBetween(from, mark.place));
   feature.setAttributes(QVector<QVariant>{
-      leg.route, leg.number, walkerName, number, fromName, nameOf(mark), bearing.degrees(),
+      leg.route, leg.number, walkerName, leg.direction, number, fromName, nameOf(mark), bearing.degrees(),
       compassWorks ? QVariant(toMagnetic(bearing, field.declination).degrees()) : QVariant(), orNull(dial),
       dial ? QVariant(QString::fromStdString(dialText(*dial, mSetting.compass))) : QVariant(),
       mark.from_last.length.metres(), int(paces), orNull(mark.sight_m)});
@@ -159,7 +162,8 @@ void ChosenMarksWriter::writeGap(const Leg &leg, const QVariant &walkerName, con
     return;
   QgsFeature feature;
   feature.setGeometry(lineBetween(from, last.place));
-  feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, from_m, last.along_m, marks});
+  feature.setAttributes(
+      QVector<QVariant>{leg.route, leg.number, walkerName, leg.direction, from_m, last.along_m, marks});
   mGaps->add(feature);
 }
 

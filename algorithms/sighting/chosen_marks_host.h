@@ -30,6 +30,7 @@ public:
   struct Leg {
     QString route;
     int number;
+    QString direction;
     std::string grid; //!< as GridNorth reads it
     Place start;
   };
