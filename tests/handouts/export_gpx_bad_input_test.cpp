@@ -215,7 +215,7 @@ private slots:
     QCOMPARE(texts(run.gpx().routes, "name"), QStringList({"A: Loop", "B: Loop (3)", "C: Loop (2)"}));
   }
 
-  // choosemarks names no direction: a mark belongs to the leg it lies on.
+  // A mark that names no direction belongs to the leg it lies on.
   void marksWithoutDirection() {
     std::vector<LegRow> rows = twoLegs("a");
     rows.push_back({leg("a", 1, {{"direction", "back"}}), "LINESTRING(-55.198 48.8, -55.199 48.8)"});

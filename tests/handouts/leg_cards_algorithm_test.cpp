@@ -73,6 +73,15 @@ int pagesOf(const QString &path) {
   return int(contentOf(path).count("/Type /Page\n"));
 }
 
+// The text of a card, its lines one after the other; throws when it cannot be read.
+QString textOf(const QString &path) {
+  QProcess reader;
+  reader.start("pdftotext", {"-raw", path, "-"});
+  if (!reader.waitForFinished() || reader.exitCode() != 0)
+    throw std::runtime_error(path.toStdString());
+  return QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+}
+
 // A layer with the fields that are needed, and one leg on each line.
 Layer bare(const QString &crs, const QString &line, const QVariantList &values) {
   return layer(QStringLiteral("legs"), QStringLiteral("LineString"), crs,
@@ -417,15 +426,51 @@ private slots:
                               {{wkt("POINT(632250 5406850)"),
                                 {"North loop", 1, QString("Spring Rill of the ").repeated(30), 70.7, "crosses"}}});
     QVERIFY(run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(named)}, {"FOLDER", folder.path()}}).ok);
-    QProcess reader;
-    reader.start("pdftotext", {"-raw", folder.filePath("North loop.pdf"), "-"});
-    QVERIFY(reader.waitForFinished() && reader.exitCode() == 0);
-    const QString text = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+    const QString text = textOf(folder.filePath("North loop.pdf"));
     QVERIFY2(text.contains(QRegularExpression("crosses Spring Rill….*Rill of the at \\d+ paces")), qPrintable(text));
 
     const Layer wrong = layer("wrong", "Point", utm, {field("route", FieldType::Text)}, {});
     const Outcome refused = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(wrong)}, {"FOLDER", folder.path()}});
     QVERIFY2(!refused.accepted && refused.refusal.contains("at_m"), qPrintable(refused.refusal));
+  }
+
+  // At 40 m on the second leg out is at 60 m on the first leg back: 52 and 78 paces of 130 to 100 m.
+  void featuresOfTheWayBack() {
+    const Legs legs(utm, {{"North loop", "LINESTRING(632200 5406800,632200 5406900,632300 5406900)"}},
+                    {{"DIRECTION", 2}});
+    const QTemporaryDir folder;
+    const Layer rills = layer("rills", "LineString", utm, {field("name", FieldType::Text)},
+                              {{wkt("LINESTRING(632240 5406850,632240 5406950)"), {"Rill"}}});
+    const Outcome met = run(
+        "brushline:featuresmet",
+        {{"INPUT", legs.legs()}, {"FEATURES", QVariantList{valueOf(rills)}}, {"OUTPUT", folder.filePath("met.gpkg")}},
+        {nullptr, nullptr, false, true});
+    QVERIFY2(met.ok, qPrintable(met.said()));
+    const Outcome outcome = run(
+        id, {{"INPUT", legs.legs()}, {"FEATURES", folder.filePath("met.gpkg")}, {"FOLDER", folder.filePath("cards")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY2(!outcome.said().contains("row(s)"), qPrintable(outcome.said()));
+    const QString out = textOf(folder.filePath("cards/North loop.pdf")),
+                  back = textOf(folder.filePath("cards/North loop - back.pdf"));
+    QVERIFY2(out.contains("crossed Rill at 52 paces") && out.count("Rill") == 1, qPrintable(out));
+    QVERIFY2(back.contains("crossed Rill at 78 paces") && back.count("Rill") == 1, qPrintable(back));
+  }
+  // Nobody can tell on which of the first legs the rill lies; there is one second leg.
+  void featuresOfRoutesOfOneName() {
+    const Legs legs(utm, {{"same", "LINESTRING(633200 5406800,633300 5406800)"},
+                          {"same", "LINESTRING(634200 5406800,634300 5406800,634300 5406900)"}});
+    const Layer met = layer("met", "Point", utm,
+                            {field("route", FieldType::Text), field("leg", FieldType::Integer),
+                             field("feature", FieldType::Text), field("at_m", FieldType::Real)},
+                            {{wkt("POINT(634250 5406800)"), {"same", 1, "Rill", 50.0}},
+                             {wkt("POINT(634300 5406850)"), {"same", 2, "Brook", 50.0}}});
+    const QTemporaryDir folder;
+    const Outcome outcome = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(met)}, {"FOLDER", folder.path()}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY2(outcome.said().contains("1 row(s)"), qPrintable(outcome.said()));
+    const QString first = textOf(folder.filePath("same.pdf")), second = textOf(folder.filePath("same (2).pdf"));
+    QVERIFY2(!first.contains("Rill") && !first.contains("Brook"), qPrintable(first));
+    QVERIFY2(!second.contains("Rill") && second.contains("Brook at 65 paces"), qPrintable(second));
   }
 
   // --- stopping ------------------------------------------------------------------------------------------------------

@@ -72,19 +72,27 @@ struct MarkRow {
   int paces;
   QString name;
   QString walker = "Ann", route = "Loop", direction = "out";
-  QString point = {}; // instead of where it says it is
+  QString point = {};  // instead of where it says it is
+  double offset_m = 0; // to the right
 };
 
-inline Layer markLayer(const std::vector<MarkRow> &rows) {
+//! A layer of them with the fields of marks, but for those left out.
+inline Layer markLayer(const std::vector<MarkRow> &rows, const QStringList &without = {}) {
   QList<QgsField> fields;
   for (const QgsField &field : LegLayer::markFields())
-    fields << field;
+    if (!without.contains(field.name()))
+      fields << field;
   std::vector<Row> made;
   for (const MarkRow &row : rows) {
-    const QVariantMap values{
-        {"route", row.route}, {"leg", row.leg},   {"walker", row.walker},
-        {"mark", row.mark},   {"at_m", row.at_m}, {"direction", row.direction},
-        {"paces", row.paces}, {"offset_m", 0.0},  {"name", row.name.isEmpty() ? QVariant() : QVariant(row.name)}};
+    const QVariantMap values{{"route", row.route},
+                             {"leg", row.leg},
+                             {"walker", row.walker},
+                             {"mark", row.mark},
+                             {"at_m", row.at_m},
+                             {"direction", row.direction},
+                             {"paces", row.paces},
+                             {"offset_m", row.offset_m},
+                             {"name", row.name.isEmpty() ? QVariant() : QVariant(row.name)}};
     QVariantList list;
     for (const QgsField &field : fields)
       list << values.value(field.name());

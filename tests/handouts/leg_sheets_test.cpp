@@ -295,6 +295,68 @@ private slots:
     VERIFY_SAYS(read.warnings.join('\n'), "4 mark(s)");
   }
 
+  // To the right of a leg to the east is south.
+  void marksBesideTheirLeg() {
+    const Layer legs = legLayer({row(1)});
+    const QString north = "POINT(500150 5400012)", south = "POINT(500150 5399988)";
+    const Layer marks = markLayer({{1, 1, 50, 65, "right", "Ann", "Loop", "out", south, 12},
+                                   {1, 2, 50, 65, "left", "Ann", "Loop", "out", north, -12},
+                                   {1, 3, 50, 65, "wrong side", "Ann", "Loop", "out", north, 12}});
+    const Read read = readSheets(legs, marks);
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    const auto &taken = read.sheets.front().legs.front().marks;
+    QCOMPARE(taken.size(), size_t(2));
+    QCOMPARE(taken[0].name, QString("right"));
+    QCOMPARE(taken[1].name, QString("left"));
+    VERIFY_SAYS(read.warnings.join('\n'), "1 mark(s)");
+  }
+
+  // The leg ran north when its marks were made.
+  void marksOfALegThatWasSwungRound() {
+    const Layer legs = legLayer({row(1)});
+    const Layer marks = markLayer({{1, 1, 50, 65, "old", "Ann", "Loop", "out", "POINT(500100 5400050)"}});
+    const Read read = readSheets(legs, marks);
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QVERIFY(read.sheets.front().legs.front().marks.empty());
+    VERIFY_SAYS(read.warnings.join('\n'), "1 mark(s)");
+  }
+
+  // From A (0, 0) over B (100, 0) to C (100, 100) and back: the second legs out and back both start at B.
+  void marksWithoutDirection() {
+    const QString a = "500000 5400000", b = "500100 5400000", c = "500100 5400100", pine = "POINT(500050 5400002)";
+    const auto line = [](const QString &from, const QString &to) {
+      return QStringLiteral("LINESTRING(%1, %2)").arg(from, to);
+    };
+    const QVariantMap back{{"direction", "back"}};
+    const Layer legs =
+        legLayer({row(1, {}, line(a, b)), row(2, {}, line(b, c)), row(1, back, line(c, b)), row(2, back, line(b, a))});
+    for (const QStringList &without : {QStringList(), QStringList("direction")}) {
+      const Layer marks = markLayer(
+          {{1, 1, 50, 65, "Pine", "Ann", "Loop", "", pine, -2}, {2, 1, 50, 65, "Pine", "Ann", "Loop", "", pine, 2}},
+          without);
+      const Read read = readSheets(legs, marks);
+      QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+      QVERIFY2(read.warnings.isEmpty(), qPrintable(read.warnings.join('\n')));
+      QCOMPARE(read.sheets.size(), size_t(2));
+      QCOMPARE(read.sheets[0].legs[0].marks.size(), size_t(1));
+      QVERIFY(read.sheets[0].legs[1].marks.empty() && read.sheets[1].legs[0].marks.empty());
+      QVERIFY(read.sheets[1].back);
+      QCOMPARE(read.sheets[1].legs[1].marks.size(), size_t(1));
+    }
+  }
+
+  // In the middle of a leg both ways have their mark; that of the way out comes first.
+  void marksInTheMiddleWithoutDirection() {
+    const Layer legs = legLayer({row(1), row(1, {{"direction", "back"}}, "LINESTRING(500200 5400000,500100 5400000)")});
+    const Layer marks = markLayer({{1, 1, 50, 65, ""}, {1, 1, 50, 70, ""}}, {"direction"});
+    const Read read = readSheets(legs, marks);
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QCOMPARE(read.sheets[0].legs[0].marks.size(), size_t(1));
+    QCOMPARE(read.sheets[0].legs[0].marks[0].paces.value(), 65L);
+    QCOMPARE(read.sheets[1].legs[0].marks.size(), size_t(1));
+    QCOMPARE(read.sheets[1].legs[0].marks[0].paces.value(), 70L);
+  }
+
   void marksOfRoutesOfOneName() {
     const QString other = "LINESTRING(510100 5400000,510200 5400000)";
     const Layer legs = legLayer({row(1), row(1, {}, other)});

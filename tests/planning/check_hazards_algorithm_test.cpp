@@ -136,6 +136,74 @@ private slots:
              qPrintable(refused.refusal));
   }
 
+  // Hazards are told to the legs they lie on, whichever way these were walked when they were checked. The cliff lies
+  // beside A-B, 5 m off from 100 to 120 m, so within 10 m from 91 to 129 m: 8.7 m = sqrt(10^2 - 5^2) before and after.
+  // From B, at 300 m, that is from 171 to 209 m. (All longer by 3 in 10 000: the grid's scale.)
+  void warningsGoByTheDirection() {
+    const QTemporaryDir folder;
+    const Layer input = routes();
+    const Layer cliffs = lines("cliffs", {{wkt("LINESTRING(600100 5400005,600120 5400005)"), {"Red Cliff"}}}, "name");
+    const QString atAB = "From 91 to 129 m", atBA = "From 171 to 209 m", care = "Take care on this leg: Red Cliff.";
+    // Given lines or annotated legs, and annotated again: the rows' warnings.
+    const auto annotated = [&](const QVariant &legs, int direction, const QString &hazards, const QString &output) {
+      QVariantMap given{{"INPUT", legs}, {"DIRECTION", direction}, {"DATE", "2026-06-01"}, {"OUTPUT", output}};
+      if (legs.toString().isEmpty()) // no file's path, so the plain layer
+        given["ROUTE_FIELD"] = "route";
+      if (!hazards.isEmpty())
+        given["HAZARDS_FOUND"] = hazards;
+      const Outcome outcome = run("brushline:annotatelegs", given);
+      if (!outcome.ok)
+        throw std::runtime_error(outcome.said().toStdString());
+      QStringList warnings;
+      for (const OutputRow &row : outcome.rows())
+        warnings << row.text("direction") + row.text("leg") + ' ' + row.text("warnings");
+      return warnings;
+    };
+    const auto checked = [&](const QVariant &legs, const QString &output) {
+      QVariantMap given{{"INPUT", legs},
+                        {"HAZARDS", QVariantList{valueOf(cliffs)}},
+                        {"DATE", "2026-06-01"},
+                        {"OUTPUT", folder.filePath(output)}};
+      if (legs.toString().isEmpty()) // no file's path, so the plain layer
+        given["ROUTE_FIELD"] = "route";
+      const Outcome outcome = run(id, given);
+      if (!outcome.ok)
+        throw std::runtime_error(outcome.said().toStdString());
+      return outcome.output().texts("direction");
+    };
+    const QString back = folder.filePath("back.gpkg"), both = folder.filePath("both.gpkg");
+    annotated(valueOf(input), 1, QString(), back);
+    annotated(valueOf(input), 2, QString(), both);
+    QCOMPARE(checked(valueOf(input), "found_plain.gpkg"), QStringList({"out"}));
+    QCOMPARE(checked(back, "found_back.gpkg"), QStringList({"back"}));
+    QCOMPARE(checked(both, "found_both.gpkg"), QStringList({"out", "back"}));
+
+    // From the way back: A-B is named, without metres; B-C is not.
+    QStringList told = annotated(valueOf(input), 0, folder.filePath("found_back.gpkg"), "memory:");
+    QCOMPARE(told, QStringList({"out1 " + care, "out2 "}));
+    told = annotated(valueOf(input), 1, folder.filePath("found_back.gpkg"), "memory:");
+    QCOMPARE(told.size(), 2);
+    QCOMPARE(told[0], QString("back1 "));
+    QVERIFY2(told[1].contains(atBA) && !told[1].contains(care), qPrintable(told[1]));
+    told = annotated(back, 0, folder.filePath("found_plain.gpkg"), "memory:");
+    QCOMPARE(told, QStringList({"back1 ", "back2 " + care}));
+
+    // From both ways: each its own metres, and the hazard once.
+    for (const auto &[legs, direction] : {std::pair(valueOf(input), 2), {QVariant(both), 0}}) {
+      told = annotated(legs, direction, folder.filePath("found_both.gpkg"), "memory:");
+      QCOMPARE(told.size(), 4);
+      QVERIFY2(told[0].contains(atAB) && !told[0].contains(care), qPrintable(told[0]));
+      QVERIFY2(told[3].contains(atBA) && !told[3].contains(care), qPrintable(told[3]));
+      QCOMPARE(told.mid(1, 2), QStringList({"out2 ", "back1 "}));
+    }
+
+    // From the plain route.
+    told = annotated(valueOf(input), 2, folder.filePath("found_plain.gpkg"), "memory:");
+    QCOMPARE(told.size(), 4);
+    QVERIFY2(told[0].contains(atAB), qPrintable(told[0]));
+    QCOMPARE(told.mid(1), QStringList({"out2 ", "back1 ", "back2 " + care}));
+  }
+
   void nothingFoundSaysSo() {
     const Layer input = routes();
     const Outcome outcome =

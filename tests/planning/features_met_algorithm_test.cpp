@@ -57,6 +57,7 @@ private slots:
     QCOMPARE(outcome.output().texts("feature"), (QStringList{"Brook", "streams", "Trail"}));
     QCOMPARE(outcome.output().texts("role"), (QStringList{"crossed", "crossed", "beyond"}));
     QCOMPARE(outcome.output().texts("leg"), (QStringList{"1", "2", "2"}));
+    QCOMPARE(outcome.output().texts("direction"), (QStringList{"out", "out", "out"}));
     // In the zone's projection the ground is 1/0.99972 of the grid here.
     QVERIFY(std::abs(rows[0].number("at_m") - 120) < 0.1);
     QCOMPARE(int(rows[0].number("paces")), 156); // 130 over 100 m
@@ -163,6 +164,29 @@ private slots:
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QCOMPARE(outcome.output().texts("leg"), QStringList{"2"});
     QCOMPARE(outcome.output().texts("route"), QStringList{"north loop"});
+  }
+
+  // At 40 m on the second leg out is at 60 m on the first leg back.
+  void theWayBackIsToldAsSuch() {
+    const QTemporaryDir folder;
+    const Layer input = routes("LINESTRING(600000 5400000,600000 5400100,600100 5400100)");
+    const QString legs = folder.filePath("legs.gpkg");
+    const Outcome annotated = run("brushline:annotatelegs",
+                                  {{"INPUT", valueOf(input)},
+                                   {"ROUTE_FIELD", "route"},
+                                   {"DIRECTION", 2},
+                                   {"DATE", "2026-06-01"},
+                                   {"OUTPUT", legs}},
+                                  {nullptr, nullptr, false, true});
+    QVERIFY2(annotated.ok, qPrintable(annotated.said()));
+    const Layer features = streams({{wkt("LINESTRING(600040 5400050,600040 5400150)"), {"Brook"}}});
+    const Outcome outcome =
+        run(id, {{"INPUT", legs}, {"FEATURES", QVariantList{valueOf(features)}}, {"OUTPUT", "memory:"}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.output().texts("direction"), (QStringList{"out", "back"}));
+    QCOMPARE(outcome.output().texts("leg"), (QStringList{"2", "1"}));
+    QVERIFY(std::abs(outcome.rows()[0].number("at_m") - 40) < 0.1);
+    QVERIFY(std::abs(outcome.rows()[1].number("at_m") - 60) < 0.1);
   }
 
   void nothingMetIsAnEmptyLayer() {

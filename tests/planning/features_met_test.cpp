@@ -100,6 +100,19 @@ private slots:
     QTest::newRow("point on the line") << point << Parts{{70, 0}} << "0 crossed touched 70.0";
     QTest::newRow("point behind") << point << Parts{{-3, 5}} << "";
     QTest::newRow("point far") << point << Parts{{70, 30}} << "";
+    QTest::newRow("handrail") << line << Parts{{-50, 10, 350, 10}} << "0 right passed 0.0/10.0";
+    QTest::newRow("handrail from the start") << line << Parts{{0, 10, 300, 10}} << "0 right passed 0.0/10.0";
+    // 8 m in 400 m: 11 m off where the leg starts.
+    QTest::newRow("handrail that draws away") << line << Parts{{-50, 10, 350, 18}} << "0 right passed 0.0/11.0";
+    QTest::newRow("handrail that comes nearer") << line << Parts{{-50, 18, 350, 10}} << "0 right passed 300.0/11.0";
+    QTest::newRow("handrail for 60 m") << line << Parts{{-50, -5, 60, -5}} << "0 left passed 0.0/-5.0";
+    QTest::newRow("beside the start for 40 m") << line << Parts{{-50, -5, 40, -5}} << "";
+    QTest::newRow("leaves the start aslant") << line << Parts{{0, 0, 100, 100}} << "";
+    QTest::newRow("comes back") << line << Parts{{-5, 9, 10, 9, 20, 90, 200, 90, 210, 15, 220, 90}}
+                                << "0 right passed 210.0/15.0";
+    QTest::newRow("along from behind the start") << line << Parts{{-50, 0, 100, 0}} << "0 crossed along 0.0";
+    QTest::newRow("shore") << area << Parts{{-50, 10, 350, 10, 350, 90, -50, 90}} << "0 right passed 0.0/10.0";
+    QTest::newRow("pond beside the start") << area << Parts{{-50, 10, 20, 10, 20, 90, -50, 90}} << "";
     QTest::newRow("area") << area << Parts{{100, -50, 150, -50, 150, 50, 100, 50}}
                           << "0 crossed into 100.0; 0 crossed out 150.0";
     QTest::newRow("area with an island") << area
@@ -136,6 +149,16 @@ private slots:
         scene.add(ShapeKind(kind), given);
         QCOMPARE(QString::fromStdString(scene.met()), met);
       }
+  }
+
+  // Half of a leg under 100 m is enough.
+  void handrailOfAShortLeg() {
+    for (const auto &[end, met] : {std::pair(31.0, "0 right passed 0.0/5.0"), {29.0, ""}}) {
+      Scene scene;
+      scene.length = 60;
+      scene.add(ShapeKind::Line, {{{-10, 5}, {end, 5}}});
+      QCOMPARE(QString::fromStdString(scene.met()), QString(met));
+    }
   }
 
   // The first thing beyond the end catches; others lie behind it.

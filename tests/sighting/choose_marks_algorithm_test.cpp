@@ -122,6 +122,49 @@ private slots:
     QCOMPARE(outcome.rows().front().text("route"), QStringLiteral("north loop"));
   }
 
+  // The pine lies 2 m to the left of the first leg out, and to the right of the second leg back.
+  void theWayBackIsToldAsSuch() {
+    const QTemporaryDir folder;
+    const QString legs = folder.filePath("legs.gpkg"), sightings = folder.filePath("sightings.gpkg");
+    const Layer routes = layer(QStringLiteral("routes"), QStringLiteral("LineString"), crs, {},
+                               {{wkt("LINESTRING(600000 5400000,600100 5400000,600100 5400100)"), {}}});
+    const Layer candidates = trees({{"pine", "POINT(600050 5400002)"}});
+    const Outcome annotated =
+        run("brushline:annotatelegs",
+            {{"INPUT", valueOf(routes)}, {"DIRECTION", 2}, {"DATE", "2026-06-01"}, {"OUTPUT", legs}},
+            {nullptr, nullptr, false, true});
+    QVERIFY2(annotated.ok, qPrintable(annotated.said()));
+    const Outcome outcome = run(id, {{"INPUT", legs},
+                                     {"CANDIDATES", valueOf(candidates)},
+                                     {"SPACING_MAX", 60},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", "memory:"},
+                                     {"SIGHTINGS", sightings},
+                                     {"GAPS", "memory:"}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QStringList pines;
+    for (const OutputRow &row : outcome.rows())
+      if (row.text("name") == "pine")
+        pines << QStringLiteral("%1%2 %3 %4")
+                     .arg(row.text("direction"), row.text("leg"))
+                     .arg(std::lround(row.number("at_m")))
+                     .arg(std::lround(row.number("offset_m")));
+    QCOMPARE(pines, QStringList({"out1 50 -2", "back2 50 2"}));
+    QCOMPARE(outcome.output("SIGHTINGS").texts("direction"), outcome.output().texts("direction"));
+    QCOMPARE(outcome.output("GAPS").texts("leg"), QStringList({"2", "1"}));
+    QCOMPARE(outcome.output("GAPS").texts("direction"), QStringList({"out", "back"}));
+
+    // Sightings have the fields of annotated legs, but are routes like others.
+    const Outcome again =
+        run("brushline:annotatelegs", {{"INPUT", sightings}, {"DATE", "2026-06-01"}, {"OUTPUT", "memory:"}});
+    QVERIFY2(again.ok, qPrintable(again.said()));
+    QCOMPARE(again.rows().size(), outcome.rows("SIGHTINGS").size());
+    for (size_t i = 0; i < again.rows().size(); ++i) {
+      QCOMPARE(again.rows()[i].text("route"), QString::number(i + 1));
+      QCOMPARE(again.rows()[i].text("leg"), QString("1"));
+    }
+  }
+
   void refusals() {
     const Layer routes = route(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
     const Layer nowhere = trees({{"lone pine", "POINT(600030 5400004)"}}, QString());
