@@ -96,9 +96,10 @@ void PlotWriter::write(const RecordedRoute &route, const PlottedRoute &plotted) 
                                              QVector<double>{plotted.y[i], plotted.y[i + 1]}));
     for (size_t walker = 0; walker < mSettings.walkers.size(); ++walker) {
       QgsAttributes row = mLayer.row(route.name, plotted.legs[i], walker);
-      if (!warnings.isEmpty())
-        row.last() =
-            QStringList(row.last().isNull() ? warnings : warnings << row.last().toString()).join(QLatin1Char(' '));
+      if (!warnings.isEmpty()) {
+        const QString own = row.last().toString();
+        row.last() = (own.isEmpty() ? warnings : warnings + QStringList{own}).join(QLatin1Char(' '));
+      }
       for (const QVariant &value : readValues(route.legs[i], plotted, i))
         row << value;
       QgsFeature feature;
