@@ -207,7 +207,8 @@ QVariant dial(const Values &values, const QgsExpressionContext *context) {
   if (!spot)
     return QVariant();
   Compass compass;
-  compass.step = numberWithin(values[3], Text::tr("The dial's graduation"), Compass::stepLimits);
+  compass.step = numberWithin(values[3], Text::tr("The dial's graduation"),
+                              {Compass::stepLimits.least, coarsestStep(compass.unit), Compass::stepLimits.usual});
   const QVariant crs =
       values[4].toString() == ofLayer && given->crs.isValid() ? QVariant::fromValue(given->crs) : values[4];
   const auto setting = dialSetting(compass, TrueBearing(Angle::degrees(bearing)), GridBearing(),
@@ -308,15 +309,18 @@ QList<QgsExpressionFunction *> made() {
                {Text::tr(
                     "<b>true_bearing</b>: degrees clockwise from true north, as the field true_brg has it. A bearing "
                     "from grid north is another."),
-                place, date, Text::tr("<b>step</b>: the dial's graduation in degrees; left out: 2."), crs},
+                place, date, Text::tr("<b>step</b>: the dial's graduation in degrees, from 0.01 to 45; left out: 2."),
+                crs},
                {QStringLiteral("brushline_dial(\"true_brg\", $geometry)"),
                 QStringLiteral("brushline_dial(105, $geometry, '2026-06-20', 5)")}),
           dial),
       new Function(QStringLiteral("brushline_compass_point"), {Parameter(QStringLiteral("bearing"))},
                    help(QStringLiteral("brushline_compass_point(bearing)"),
                         Text::tr("The nearest of the sixteen points of the compass, as text: N, NNE, NE … NNW."),
-                        {Text::tr("<b>bearing</b>: degrees clockwise, any turn.")},
-                        {QStringLiteral("brushline_compass_point(100)")}),
+                        {Text::tr("<b>bearing</b>: degrees clockwise, any turn. The number of a dial in mils or gon is "
+                                  "no such bearing: of a leg take the field compass_pt, or a bearing as in mag_brg.")},
+                        {QStringLiteral("brushline_compass_point(100)"),
+                         QStringLiteral("brushline_compass_point(\"mag_brg\")")}),
                    compassPointOf),
       new Function(
           QStringLiteral("brushline_paces"),

@@ -19,6 +19,8 @@ double fullCircle(DialUnit unit) {
   return 360;
 }
 
+double coarsestStep(DialUnit unit) { return fullCircle(unit) / 8; }
+
 double dialReading(Angle bearing, const Compass &compass) {
   const double full = fullCircle(compass.unit);
   const double exact = bearing.fullCircle().degrees() * (full / 360.0);

@@ -13,6 +13,8 @@ enum class DialUnit { Degrees = 0, Mils = 1, Gon = 2 };
 
 //! The whole circle in a dial's unit: 360 degrees, 6400 mils, 400 gon.
 double fullCircle(DialUnit unit);
+//! The coarsest graduation that passes for one, in the unit: an eighth of the circle. Common practice, no source.
+double coarsestStep(DialUnit unit);
 
 //! A baseplate compass and how well it is read.
 struct Compass {

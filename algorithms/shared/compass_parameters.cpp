@@ -37,7 +37,7 @@ Compass read(const ParameterReader &reader) {
   compass.north = static_cast<North>(reader.choice(north, 3));
   compass.unit = static_cast<DialUnit>(reader.choice(unit, 3));
   compass.step = reader.number(step, Compass::stepLimits);
-  const double coarsest = fullCircle(compass.unit) / 8;
+  const double coarsest = coarsestStep(compass.unit);
   if (compass.step > coarsest)
     throw QgsProcessingException(Text::tr("%1 (%2) is %3, an eighth of the circle is %4: give the graduation printed "
                                           "on the dial, in the dial's unit.")

@@ -345,6 +345,9 @@ private slots:
                                            << "$geometry";
     QTest::newRow("graduation") << "brushline_dial(90, make_point(1, 2), '2026-01-01', 0, 'EPSG:4326')"
                                 << "graduation";
+    QTest::newRow("graduation over an eighth of the circle")
+        << "brushline_dial(105, make_point(1, 2), '2026-06-20', 45.5, 'EPSG:4326')"
+        << "from 0.01 to 45.";
     QTest::newRow("point") << "brushline_compass_point('N')"
                            << "give a number";
     QTest::newRow("point of a geometry") << "brushline_compass_point(make_point(1, 2))"

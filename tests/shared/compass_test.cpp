@@ -41,6 +41,9 @@ void CompassTest::circles() {
   QVERIFY(fullCircle(DialUnit::Degrees) == 360);
   QVERIFY(fullCircle(DialUnit::Mils) == 6400);
   QVERIFY(fullCircle(DialUnit::Gon) == 400);
+  QVERIFY(coarsestStep(DialUnit::Degrees) == 45);
+  QVERIFY(coarsestStep(DialUnit::Mils) == 800);
+  QVERIFY(coarsestStep(DialUnit::Gon) == 50);
   QVERIFY(dialBearing(90, DialUnit::Degrees).degrees() == 90);
   QVERIFY(dialBearing(1600, DialUnit::Mils).degrees() == 90);
   QVERIFY(dialBearing(100, DialUnit::Gon).degrees() == 90);
