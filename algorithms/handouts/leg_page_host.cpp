@@ -233,10 +233,13 @@ QStringList notesFor(const LegSheet &sheet) {
                       "clear is for the thickest place of the leg.");
   if (some([](const SheetLeg &leg) { return !leg.marks.empty(); }))
     notes << Text::tr("Marks at paces: what is counted at each mark; the count starts anew with each leg.");
+  // Each way by itself a normal error stays within its sigma in 0.6827 of the walks and within two in 0.9545; both at
+  // once in 0.6827^2 = 0.466 and 0.9545^2 = 0.911, where the two are independent, and never in fewer (Z. Sidak,
+  // Rectangular Confidence Regions for the Means of Multivariate Normal Distributions, JASA 62, 1967).
   if (some([](const SheetLeg &leg) { return leg.drift_m && leg.along_m; }))
     notes << Text::tr(
-        "May be off: two of three walks end no farther from the leg’s end than that, nineteen of twenty no "
-        "farther than twice that.");
+        "May be off: two of three walks end no farther to the side than the first number, and two of three no farther "
+        "short or far than the second; nearly half of them keep within both. Within twice both end nine of ten.");
   if (some([](const SheetLeg &leg) { return leg.declination_error.has_value(); }))
     notes << Text::tr("Give or take: one standard deviation of the magnetic model.");
   return notes;
