@@ -15,6 +15,7 @@
 #include <unistd.h>
 #endif
 
+#include <algorithm>
 #include <cerrno>
 
 namespace brushline {
@@ -255,15 +256,35 @@ void HandoutFiles::publish() {
     throw QgsProcessingException(
         tr("%1: the files could not be written to “%2”, so nothing was. Is the disk full, or damaged?")
             .arg(mKey, mFolder));
+  std::vector<QString> older; // where the file is kept whose place one takes; empty: there is none
   for (const auto &[aside, path] : mStaged) {
-    const bool there = QFileInfo::exists(path);
-    if (const QString reason = moveOver(aside, path); !reason.isEmpty())
+    older.push_back(QFileInfo::exists(path) ? aside + QLatin1String("-older") : QString());
+    if (!older.back().isEmpty() && !keepAs(path, older.back()))
       throw QgsProcessingException(
-          tr("%1: “%2” could not be given its name (%3). %n file(s) were written before it.", nullptr, int(mWritten))
-              .arg(mKey, path, reason));
-    ++mWritten;
-    mReplaced += there;
+          tr("%1: “%2” is there and could not be kept until the run is through, so nothing was "
+             "written. Is the disk full?")
+              .arg(mKey, path));
   }
+  size_t named = 0;
+  QString reason;
+  while (named < mStaged.size() && (reason = moveOver(mStaged[named].first, mStaged[named].second)).isEmpty())
+    ++named;
+  if (named < mStaged.size()) {
+    const QString &failed = mStaged[named].second;
+    int left = 0;
+    while (named-- > 0)
+      left += !(older[named].isEmpty() ? QFile::remove(mStaged[named].second)
+                                       : moveOver(older[named], mStaged[named].second).isEmpty());
+    throw QgsProcessingException(
+        left == 0 ? tr("%1: “%2” could not be given its name (%3), so no file was written. Give another folder.")
+                        .arg(mKey, failed, reason)
+                  : tr("%1: “%2” could not be given its name (%3), and %n file(s) written before it could not be taken "
+                       "back: do not use them.",
+                       nullptr, left)
+                        .arg(mKey, failed, reason));
+  }
+  mWritten += long(mStaged.size());
+  mReplaced += std::count_if(older.begin(), older.end(), [](const QString &each) { return !each.isEmpty(); });
   mStaged.clear();
   mAside.reset();
 }

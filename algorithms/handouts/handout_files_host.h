@@ -66,7 +66,9 @@ public:
   //! Writes a file of FOLDER, which folder() has made, to a place aside: nobody sees it until publish(). Throws when it
   //! could not be written whole.
   void stage(const QString &path, const QByteArray &content);
-  //! Gives all that was staged their names, old files' places included: all of a run's files, or none of them.
+  //! Gives all that was staged their names, old files' places included: all of a run's files, or none of them. They get
+  //! them one after the other; when one cannot, those before it are taken back and throws. Only what ends the process
+  //! in between leaves a part.
   void publish();
 
   long written() const { return mWritten; }

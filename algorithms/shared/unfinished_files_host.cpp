@@ -49,4 +49,10 @@ QString moveOver(const QString &from, const QString &to) {
   return error ? QString::fromLocal8Bit(error.message().c_str()) : QString();
 }
 
+bool keepAs(const QString &path, const QString &kept) {
+  std::error_code error;
+  std::filesystem::create_hard_link(native(path), native(kept), error);
+  return !error || QFile::copy(path, kept);
+}
+
 } // namespace brushline

@@ -19,4 +19,8 @@ void removeUnfinished(const QString &folder);
 //! nothing.
 QString moveOver(const QString &from, const QString &to);
 
+//! Keeps a file under a second name, in another folder of the same disk, whatever becomes of the first: linked, or
+//! copied where the file system has no links. \returns whether it is kept.
+bool keepAs(const QString &path, const QString &kept);
+
 } // namespace brushline

@@ -206,6 +206,26 @@ private slots:
     QCOMPARE(QFileInfo(folder.filePath("new.txt")).permissions(), QFileInfo(folder.filePath("mine.txt")).permissions());
   }
 
+  // One of them cannot have its name: those before it are taken back.
+  void stagedFilesAppearTogetherOrNotAtAll() {
+    const QTemporaryDir folder;
+    put(folder.filePath("old.txt"), "old");
+    {
+      Desk desk(folder.path());
+      desk.files.folder();
+      desk.files.stage(folder.filePath("old.txt"), "replaced");
+      desk.files.stage(folder.filePath("new.txt"), "new");
+      desk.files.stage(folder.filePath("gone/last.txt"), "last"); // of a folder that is not there
+      desk.files.stage(folder.filePath("after.txt"), "after");
+      VERIFY_REFUSED(refusalOf([&] { desk.files.publish(); }), "FOLDER", "last.txt", "no file was written");
+      QCOMPARE(desk.files.written(), 0L);
+      QCOMPARE(contentOf(folder.filePath("old.txt")), QByteArray("old"));
+      QVERIFY(!QFileInfo::exists(folder.filePath("new.txt")));
+    }
+    QCOMPARE(everythingIn(folder.path()), QStringList{"old.txt"});
+    QCOMPARE(contentOf(folder.filePath("old.txt")), QByteArray("old"));
+  }
+
   void replaceOff() {
     const QTemporaryDir folder;
     const QString path = folder.filePath("old.txt");
