@@ -32,8 +32,9 @@ struct Written {
   std::string digits;
   double rest = 0;              // beside the digits, in the unit
   std::optional<DialUnit> unit; // none: the writer says nothing
+  bool grouped = false;         // might as well be thousands
 
-  static double valueOf(const std::string &digits, double rest) { return WrittenNumber{digits, rest, false}.value(); }
+  static double valueOf(const std::string &digits, double rest) { return WrittenNumber{digits, rest}.value(); }
 };
 
 // Minutes or seconds, and the mark that closes them; not last: whole ones.
@@ -61,7 +62,7 @@ std::variant<Written, TextFault> readAngle(std::string_view text, bool dashes) {
   if (const auto *fault = std::get_if<TextFault>(&taken))
     return *fault;
   const auto &number = std::get<WrittenNumber>(taken);
-  Written result{number.digits, number.fraction, std::nullopt};
+  Written result{number.digits, number.fraction, std::nullopt, number.grouped};
   bool decimal = number.decimal;
   const bool dashed = dashes && !text.empty() && text.front() == '-';
   skipSpaces(text);
@@ -117,6 +118,8 @@ struct Frame {
 
 std::variant<WrittenBearing, TextFault> place(const Written &written, const Frame &frame, DialUnit dial) {
   const DialUnit unit = written.unit.value_or(frame.quadrant ? DialUnit::Degrees : dial);
+  if (unit == DialUnit::Mils && written.grouped)
+    return TextFault::Thousands;
   const double most = fullCircle(unit) / (frame.quadrant ? 4 : 1);
   const auto inside = [&](double value) { return value <= most; };
   const auto angle = [&](double value) {

@@ -29,7 +29,8 @@ struct WrittenBearing {
  *   11.25 for those with "by".
  *
  * A full circle (360, 6400, 400) is 0. All else is a fault: words, more than a full circle, a sign, O for east or west
- * in other languages, "Grad", which is a degree to some and a gon to others, "310/130".
+ * in other languages, "Grad", which is a degree to some and a gon to others, "310/130"; "1.600" in mils, which is 1600
+ * where points stand between thousands (a circle has neither so many degrees nor gon).
  *
  * \param unit of the dial, for numbers that have none.
  * Accuracy: that of a double. Source of the forms: common practice, no source; the points: the sailors' compass card.

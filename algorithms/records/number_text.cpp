@@ -75,6 +75,7 @@ std::variant<WrittenNumber, TextFault> takeNumber(std::string_view &text) {
   if (comma && decimals.size() == 3 && number.digits.find_first_not_of('0') != std::string::npos)
     return TextFault::Thousands;
   number.decimal = true;
+  number.grouped = decimals.size() == 3 && number.digits.size() == 1 && number.digits != "0";
   decimals.resize(std::min<size_t>(decimals.size(), 15)); // what a double holds
   for (auto digit = decimals.rbegin(); digit != decimals.rend(); ++digit)
     number.fraction = (number.fraction + (*digit - '0')) / 10;
@@ -91,7 +92,8 @@ std::variant<double, TextFault> readAmount(std::string_view utf8, AmountKind kin
   const auto taken = takeNumber(text);
   if (const auto *fault = std::get_if<TextFault>(&taken))
     return *fault;
-  double value = std::get<WrittenNumber>(taken).value();
+  const auto &number = std::get<WrittenNumber>(taken);
+  double value = number.value();
   skipSpaces(text);
   if (kind == AmountKind::Paces) {
     if (!text.empty() && text != "PACES" && text != "PACE")
@@ -102,6 +104,8 @@ std::variant<double, TextFault> readAmount(std::string_view utf8, AmountKind kin
              text != "METER") {
     return TextFault::Unreadable;
   }
+  if (number.grouped && text != "KM")
+    return TextFault::Thousands;
   if (!(value > 0))
     return TextFault::Zero;
   return value;

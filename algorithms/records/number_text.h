@@ -13,7 +13,7 @@ enum class TextFault {
   Unreadable,
   Negative,
   Zero,          //!< nothing to walk
-  Thousands,     //!< "1,200" is 1200 to some and 1.2 to others
+  Thousands,     //!< "1,200" and "1.200" are 1200 to some and 1.2 to others
   BeyondCircle,  //!< more than the full circle
   BeyondQuarter, //!< more than a quarter in a bearing such as N 42 E
   BeyondSixty,   //!< 60 or more minutes or seconds
@@ -25,6 +25,7 @@ struct WrittenNumber {
   std::string digits;   //!< before the decimal sign, leading zeros kept
   double fraction = 0;  //!< after it, [0, 1)
   bool decimal = false; //!< has a decimal sign
+  bool grouped = false; //!< might as well be thousands: "1.250", one digit but 0, a point, three digits
 
   //! 15 digits and fewer are exact.
   double value() const;
@@ -56,6 +57,9 @@ enum class AmountKind { Paces, Metres };
 
 /**
  * An amount of paces ("62", "62,5", "62 paces") or of metres ("47.5", "47,5 m", "0.12 km").
+ *
+ * "1.250" paces or metres are the fault Thousands, as "1,250" are: 1250 where points stand between thousands. "12.500"
+ * is 12.5, since no leg has twelve thousand; nor are 1.250 km 1250 km.
  *
  * \returns more than 0, or why not. "steps" is no unit here: some count every second one.
  */

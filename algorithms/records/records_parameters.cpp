@@ -43,6 +43,14 @@ QString textOf(const QVariant &value) {
   return text;
 }
 
+// What the readers get. A field of numbers says of itself that the point of 1.25 is that of decimals: with four of them
+// and more nobody takes it for one between thousands.
+std::string toRead(const QVariant &value) {
+  const QString text = textOf(value);
+  const bool number = static_cast<int>(value.type()) == static_cast<int>(QMetaType::Double);
+  return (number && text.contains(QLatin1Char('.')) ? text + QLatin1Char('0') : text).toStdString();
+}
+
 // Why a text cannot be read, and what can.
 QString bearingFault(TextFault fault, const QString &text) {
   const QString accepted =
@@ -64,8 +72,8 @@ QString bearingFault(TextFault fault, const QString &text) {
   case TextFault::NeedsUnit:
     return Text::tr("has the bearing “%1”: degrees, or the dial's unit? Write N 42° E or N 47 gon E.").arg(text);
   case TextFault::Thousands:
-    return Text::tr(
-               "has the bearing “%1”: with a comma for the thousands or for decimals? Leave it out, or write a point.")
+    return Text::tr("has the bearing “%1”: thousands or decimals? Write 1600 for thousands; for decimals a point, and "
+                    "not three of them: 1.6.")
         .arg(text);
   default:
     return Text::tr("has the bearing “%1”, which cannot be read.").arg(text) + QLatin1Char(' ') + accepted;
@@ -79,7 +87,8 @@ QString amountFault(TextFault fault, const QString &text, bool paced) {
   if (fault == TextFault::Empty)
     return Text::tr("has no %1.").arg(what) + QLatin1Char(' ') + accepted;
   if (fault == TextFault::Thousands)
-    return Text::tr("has the %1 “%2”: with a comma for the thousands or for decimals? Leave it out, or write a point.")
+    return Text::tr("has the %1 “%2”: thousands or decimals? Write 1250 for thousands; for decimals a point, and not "
+                    "three of them: 1.25.")
         .arg(what, text);
   return Text::tr("has the %1 “%2”.").arg(what, text) + QLatin1Char(' ') + accepted;
 }
@@ -121,7 +130,7 @@ QString fill(RecordedLeg &leg, const QgsFeature &row, const Columns &columns, co
     leg.order = *order;
   }
   leg.text = textOf(row.attribute(columns.bearing));
-  const auto bearing = readBearing(leg.text.toStdString(), unit);
+  const auto bearing = readBearing(toRead(row.attribute(columns.bearing)), unit);
   if (const auto *fault = std::get_if<TextFault>(&bearing))
     return bearingFault(*fault, leg.text);
   leg.bearing = std::get<WrittenBearing>(bearing);
@@ -141,7 +150,8 @@ QString fill(RecordedLeg &leg, const QgsFeature &row, const Columns &columns, co
     leg.walker = 0;
 
   const QString text = textOf(row.attribute(columns.amount));
-  const auto amount = readAmount(text.toStdString(), columns.paced ? AmountKind::Paces : AmountKind::Metres);
+  const auto amount =
+      readAmount(toRead(row.attribute(columns.amount)), columns.paced ? AmountKind::Paces : AmountKind::Metres);
   if (const auto *fault = std::get_if<TextFault>(&amount))
     return amountFault(*fault, text, columns.paced);
   leg.amount = std::get<double>(amount);

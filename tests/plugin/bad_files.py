@@ -328,6 +328,7 @@ def bad_tables(folder):
                       ("words", "Garden,2,thataway,32,25,Wenna"), ("empty", "Garden,2,,32,25,Wenna"),
                       ("quarter", "Garden,2,N 120 E,32,25,Wenna"), ("minutes", "Garden,2,42°75',32,25,Wenna"),
                       ("comma", "Garden,2,\"1,042\",32,25,Wenna"), ("nan", "Garden,2,nan,32,25,Wenna"),
+                      ("point", "Garden,2,140,1.250 paces,25,Wenna"),
                       ("no_paces", "Garden,2,140,,25,Wenna"), ("pace_words", "Garden,2,140,few,25,Wenna"),
                       ("pace_negative", "Garden,2,140,-32,25,Wenna"), ("pace_zero", "Garden,2,140,0,0,Wenna"),
                       ("pace_huge", "Garden,2,140,9999999,9999999,Wenna"), ("twice", "Garden,1,140,32,25,Wenna"),

@@ -20,14 +20,17 @@ class NumberTextTest : public QObject {
 private slots:
   void amounts() {
     const std::tuple<const char *, AmountKind, double> accepted[] = {
-        {"62", AmountKind::Paces, 62},         {" 062 ", AmountKind::Paces, 62},
-        {"62.5", AmountKind::Paces, 62.5},     {"62,5", AmountKind::Paces, 62.5},
-        {"62 paces", AmountKind::Paces, 62},   {"62Paces", AmountKind::Paces, 62},
-        {"1 pace", AmountKind::Paces, 1},      {"0,125", AmountKind::Paces, 0.125},
-        {"1200", AmountKind::Paces, 1200},     {"1.200", AmountKind::Paces, 1.2},
-        {"47", AmountKind::Metres, 47},        {"47 m", AmountKind::Metres, 47},
-        {"47,25m", AmountKind::Metres, 47.25}, {"0.12 km", AmountKind::Metres, 120},
-        {"3 metres", AmountKind::Metres, 3},   {"62\u00a0paces", AmountKind::Paces, 62}};
+        {"62", AmountKind::Paces, 62},           {" 062 ", AmountKind::Paces, 62},
+        {"62.5", AmountKind::Paces, 62.5},       {"62,5", AmountKind::Paces, 62.5},
+        {"62 paces", AmountKind::Paces, 62},     {"62Paces", AmountKind::Paces, 62},
+        {"1 pace", AmountKind::Paces, 1},        {"0,125", AmountKind::Paces, 0.125},
+        {"1200", AmountKind::Paces, 1200},       {"12.500", AmountKind::Paces, 12.5},
+        {"1.25", AmountKind::Paces, 1.25},       {"1.2500", AmountKind::Paces, 1.25},
+        {"0.125", AmountKind::Metres, 0.125},    {"47.125", AmountKind::Metres, 47.125},
+        {"1.250 km", AmountKind::Metres, 1250},  {"47", AmountKind::Metres, 47},
+        {"47 m", AmountKind::Metres, 47},        {"47,25m", AmountKind::Metres, 47.25},
+        {"0.12 km", AmountKind::Metres, 120},    {"3 metres", AmountKind::Metres, 3},
+        {"62\u00a0paces", AmountKind::Paces, 62}};
     const CommaLocale locale;
     for (const auto &[text, kind, value] : accepted) {
       const Reading reading = readAmount(text, kind);
@@ -45,6 +48,11 @@ private slots:
         {"-5", AmountKind::Paces, TextFault::Negative},
         {"\u22125", AmountKind::Paces, TextFault::Negative},
         {"1,200", AmountKind::Paces, TextFault::Thousands},
+        {"1.250", AmountKind::Paces, TextFault::Thousands},
+        {"1.000 paces", AmountKind::Paces, TextFault::Thousands},
+        {"9.999", AmountKind::Metres, TextFault::Thousands},
+        {"1.250 m", AmountKind::Metres, TextFault::Thousands},
+        {"1.250 ft", AmountKind::Metres, TextFault::Unreadable},
         {"1 200", AmountKind::Paces, TextFault::Unreadable},
         {"sixty", AmountKind::Paces, TextFault::Unreadable},
         {"60-70", AmountKind::Paces, TextFault::Unreadable},

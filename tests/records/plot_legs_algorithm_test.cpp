@@ -354,6 +354,14 @@ private slots:
     VERIFY_NEAR(bearing(1), 22.5, 1e-9, "mils");
     VERIFY_NEAR(bearing(2), 0, 1e-9, "gon");
     QVERIFY(!run(id, given).ok); // 400 degrees
+
+    // In a field of numbers the point is that of decimals, whatever their number.
+    const Layer small =
+        table(QStringLiteral("notes"), {field("brg", FieldType::Real), field("m", FieldType::Real)}, {{1.125, 1.125}});
+    const Outcome outcome = run(id, with(given, {{"INPUT", valueOf(small)}, {"DIAL_UNIT", 1}}));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.rows()[0].number("read_m"), 1.125);
+    QCOMPARE(outcome.rows()[0].text("read_text"), QStringLiteral("1.125"));
   }
 
   // A row that cannot be read takes its route with it; the others are plotted.
@@ -369,6 +377,7 @@ private slots:
     row("full circle", {"bad", "2", "361", "50"}, "more than a full circle");
     row("negative", {"bad", "2", "-5", "50"}, "clockwise from 0");
     row("thousands", {"bad", "2", "1,600", "50"}, "thousands");
+    row("thousands with a point", {"bad", "2", "42", "1.250"}, "thousands");
     row("quarter", {"bad", "2", "N 95 E", "50"}, "90 degrees at most");
     row("minutes", {"bad", "2", "N 5-61-00 E", "50"}, "below 60");
     row("no distance", {"bad", "2", "42", ""}, "has no distance");
@@ -591,6 +600,24 @@ private slots:
     const Outcome spread = closure(notes, {{"ADJUST", true}});
     QVERIFY2(spread.rows()[0].text("warnings").contains(QStringLiteral("only hidden it")),
              qPrintable(spread.rows()[0].text("warnings")));
+  }
+
+  // Each walker's row has what is said of the route, and its own warnings once. Near the magnetic pole the needle is
+  // weak (80 N 96 W, of the test values of WMM2025: H under 6000 nT); a leg of 400 m does not come back to its start.
+  void warningsOfSeveralWalkers() {
+    const Layer rows = records({{"r", "1", "10", "400"}});
+    const Layer walkers =
+        table(QStringLiteral("walkers"), {field("walker", FieldType::Text)}, {{"Wenna"}, {"Aud"}, {"Tam"}});
+    const Outcome outcome =
+        run(id, with(parameters(rows), {{"START", "-96,80 [EPSG:4326]"}, {"CLOSE", 1}, {"WALKERS", valueOf(walkers)}}));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.rows().size(), size_t(3));
+    for (const OutputRow &row : outcome.rows()) {
+      const QString text = row.text("warnings");
+      QVERIFY2(text.startsWith(QStringLiteral("This route misses its end by 400 m")), qPrintable(text));
+      QVERIFY2(text.count(QStringLiteral("The needle is weak here")) == 1, qPrintable(text));
+      QCOMPARE(text, outcome.rows()[0].text("warnings"));
+    }
   }
 
   // A declination forgotten shows with an end point only.
