@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "handouts/leg_sheets_host.h"
 
+#include "handouts/gpx_values.h"
 #include "quantities/progress.h"
 #include "shared/geodesic.h"
 #include "shared/place_reader_host.h"
@@ -18,6 +19,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <tuple>
 
 namespace brushline {
 
@@ -36,6 +38,15 @@ std::optional<Number> sum(const std::vector<SheetLeg> &legs, std::optional<Numbe
 }
 
 } // namespace
+
+QString SheetLeg::letter() const {
+  return in_pieces && piece ? QString::fromStdString(letterOf(size_t(piece->number - 1))).toLower() : QString();
+}
+
+size_t LegSheet::legCount() const {
+  return size_t(std::count_if(legs.begin(), legs.end(),
+                              [](const SheetLeg &leg) { return !leg.in_pieces || leg.piece->number == 1; }));
+}
 
 std::optional<double> LegSheet::length_m() const { return sum(legs, &SheetLeg::length_m); }
 std::optional<double> LegSheet::minutes() const { return sum(legs, &SheetLeg::minutes); }
@@ -138,6 +149,19 @@ private:
   long mCount = 0;
 };
 
+std::optional<SheetPiece> pieceFrom(const Values &row) {
+  const QString part = row.text("part");
+  const long number = row.whole("piece").value_or(0);
+  static const QStringList parts{QStringLiteral("along"), QStringLiteral("out"), QStringLiteral("past"),
+                                 QStringLiteral("back")};
+  if (number < 1 || number > greatestNumber || !parts.contains(part))
+    return std::nullopt;
+  return SheetPiece{int(number),          part,
+                    row.text("turn"),     row.text("side"),
+                    row.text("obstacle"), row.real("count_m"),
+                    row.whole("run_paces"), row.real("blocked_m")};
+}
+
 SheetLeg legFrom(const Values &row) {
   SheetLeg leg;
   leg.number = int(row.whole("leg").value_or(0));
@@ -171,12 +195,14 @@ SheetLeg legFrom(const Values &row) {
   leg.drift_m = row.real("drift_m");
   leg.along_m = row.real("along_m");
   leg.warnings = row.text("warnings");
+  leg.piece = pieceFrom(row);
   return leg;
 }
 
 //! A row of INPUT that has a number.
 struct Row {
   int number;
+  int piece; // 0: a whole leg
   qint64 feature;
   long met;                    // the how many-eth row of the layer
   std::optional<SheetLeg> leg; // none: of no use
@@ -189,40 +215,95 @@ struct Group {
   std::vector<Row> rows;
 };
 
-constexpr double joint_m = 1; // the ends of two legs this near are one place, whatever a format rounds
+constexpr double joint_m = 1;     // the ends of two legs this near are one place, whatever a format rounds
+constexpr size_t mostApart = 100; // routes of one name by their joints alone; more are legs in disorder
 
+bool inOrder(const Row &a, const Row &b) { return std::tie(a.number, a.piece) < std::tie(b.number, b.piece); }
+
+// Whether rows, in order, have each number and piece once.
 bool numberedOnce(const std::vector<Row> &rows) {
-  QSet<int> numbers;
-  for (const Row &row : rows)
-    numbers.insert(row.number);
-  return size_t(numbers.size()) == rows.size();
+  return std::adjacent_find(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return !inOrder(a, b); }) ==
+         rows.end();
+}
+
+// Whether a row is that of the next leg, or of the next piece of the same.
+bool follows(const Row &last, const Row &row) {
+  return row.number == last.number ? last.piece > 0 && row.piece == last.piece + 1
+                                   : row.number == last.number + 1 && row.piece <= 1;
+}
+
+// Whether warnings tell of so many metres, whatever their language: parts of a route lie so far from each other.
+bool tellOf(const QString &warnings, double metres) {
+  static const QRegularExpression length(QStringLiteral("(\\d+)\\s*m\\b"));
+  auto found = length.globalMatch(warnings);
+  while (found.hasNext())
+    if (std::abs(found.next().captured(1).toDouble() - metres) <= joint_m)
+      return true;
+  return false;
+}
+
+// Whether a leg begins where the one before ends. One of no use does not tell.
+bool joins(const Row &last, const Row &row) {
+  if (!last.leg || !row.leg)
+    return true;
+  const double gap = geodesicBetween(last.leg->end, row.leg->start).length.metres();
+  return gap <= joint_m || tellOf(row.leg->warnings, gap);
+}
+
+// Whether rows are a whole leg that can be used: one, or all of its pieces, of which the last ends on its line.
+bool isWhole(const Row *first, const Row *end) {
+  const bool several = end - first > 1;
+  for (const Row *row = first; row != end; ++row)
+    if (!row->leg || (row->piece > 0 ? row->piece != int(row - first) + 1 : several))
+      return false;
+  const std::optional<SheetPiece> &piece = (end - 1)->leg->piece;
+  return !piece || piece->part == QLatin1String("along") || piece->part == QLatin1String("back");
+}
+
+// Of rows in order: nobody gets round an obstacle by some of the pieces.
+void dropUnfinished(std::vector<Row> &rows, PassedOver &passedOver) {
+  for (Row *row = rows.data(), *const all = row + rows.size(); row != all;) {
+    const int number = row->number;
+    Row *const end = std::find_if(row, all, [&](const Row &other) { return other.number != number; });
+    const bool whole = isWhole(row, end), several = end - row > 1;
+    for (; row != end; ++row)
+      if (whole) {
+        row->leg->in_pieces = several;
+      } else if (row->leg) {
+        passedOver.add(row->feature, Text::tr("is a piece of leg %1, of which others are lacking.").arg(number));
+        row->leg.reset();
+      }
+  }
 }
 
 // The rows, route by route where several have one name. Throws when they do not tell.
-std::vector<std::vector<Row>> takenApart(Group &group) {
+std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver) {
+  std::stable_sort(group.rows.begin(), group.rows.end(), inOrder);
+  const bool once = numberedOnce(group.rows);
+  if (once)
+    dropUnfinished(group.rows, passedOver);
+  else
+    std::sort(group.rows.begin(), group.rows.end(), [](const Row &a, const Row &b) { return a.met < b.met; });
   std::vector<std::vector<Row>> routes;
-  if (numberedOnce(group.rows)) {
-    routes.push_back(std::move(group.rows));
-    return routes;
-  }
   for (Row &row : group.rows) {
-    const Row *before = routes.empty() ? nullptr : &routes.back().back();
-    if (row.number == 1)
-      routes.emplace_back();
-    else if (!before || row.number != before->number + 1 ||
-             (before->leg && row.leg &&
-              !(geodesicBetween(before->leg->end, row.leg->start).length.metres() <= joint_m)))
+    const Row *last = routes.empty() ? nullptr : &routes.back().back();
+    const bool next = last && follows(*last, row), joined = next && joins(*last, row);
+    const bool begins = once ? !last || (next && !joined) : row.number == 1 && row.piece <= 1;
+    if (once ? routes.size() > mostApart : !begins && !joined)
       throw QgsProcessingException(
           Text::tr("%1: several routes are called “%2”, and the rows do not tell which leg belongs to which (feature "
                    "%3). Give each route a name of its own and annotate them again.")
               .arg(inputKey, group.route, QString::number(row.feature)));
+    if (begins)
+      routes.emplace_back();
     routes.back().push_back(std::move(row));
   }
+  for (std::vector<Row> &route : routes)
+    dropUnfinished(route, passedOver);
   return routes;
 }
 
 LegSheet sheetOf(const Group &group, std::vector<Row> rows) {
-  std::stable_sort(rows.begin(), rows.end(), [](const Row &a, const Row &b) { return a.number < b.number; });
   LegSheet sheet;
   sheet.route = sheet.given_name = group.route;
   sheet.walker = group.walker;
@@ -231,22 +312,24 @@ LegSheet sheetOf(const Group &group, std::vector<Row> rows) {
   for (Row &row : rows) {
     for (; next < row.number; ++next)
       sheet.missing.push_back(next);
-    if (!row.leg)
-      sheet.missing.push_back(row.number);
-    else
+    if (row.leg)
       sheet.legs.push_back(std::move(*row.leg));
+    else if (next == row.number)
+      sheet.missing.push_back(row.number);
     next = row.number + 1;
   }
   return sheet;
 }
 
 // The sheets of a run, in the order in which their first rows were met.
-std::vector<LegSheet> sheetsOf(std::vector<Group> groups) {
+std::vector<LegSheet> sheetsOf(std::vector<Group> groups, PassedOver &passedOver) {
   std::vector<std::pair<long, LegSheet>> met;
   for (Group &group : groups) {
     int copy = 0;
-    for (std::vector<Row> &rows : takenApart(group)) {
-      const long first = rows.front().met;
+    for (std::vector<Row> &rows : takenApart(group, passedOver)) {
+      long first = rows.front().met;
+      for (const Row &row : rows)
+        first = std::min(first, row.met);
       LegSheet sheet = sheetOf(group, std::move(rows));
       sheet.copy = ++copy;
       if (!sheet.legs.empty())
@@ -271,7 +354,8 @@ public:
   explicit MarkTaker(std::vector<LegSheet> &sheets) {
     for (LegSheet &sheet : sheets)
       for (SheetLeg &leg : sheet.legs)
-        mLegs[{keyOf(sheet), leg.number}].push_back(&leg);
+        if (!leg.in_pieces) // marks count from the start of a whole one
+          mLegs[{keyOf(sheet), leg.number}].push_back(&leg);
   }
 
   //! The leg of one of these sheets on which the mark lies best gets it. False when there is no such leg, or the mark
@@ -469,10 +553,11 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
       found = byKey.insert(key, groups.size());
       groups.push_back({row.text("route"), row.text("walker"), isBack(row), {}});
     }
-    groups[*found].rows.push_back({int(number), feature.id(), rows, std::move(leg)});
+    const std::optional<SheetPiece> piece = pieceFrom(row);
+    groups[*found].rows.push_back({int(number), piece ? piece->number : 0, feature.id(), rows, std::move(leg)});
   }
+  std::vector<LegSheet> sheets = sheetsOf(std::move(groups), passedOver);
   passedOver.finish();
-  std::vector<LegSheet> sheets = sheetsOf(std::move(groups));
   if (sheets.empty())
     throw QgsProcessingException(rows == 0
                                      ? Text::tr("%1: layer “%2” has no features, so there is nothing to hand out.")
