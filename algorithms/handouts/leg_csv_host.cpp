@@ -7,7 +7,9 @@
 #include <QRegularExpression>
 #include <qgsfeedback.h>
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace brushline {
 
@@ -38,6 +40,9 @@ struct Column {
 };
 
 template <auto member> QString of(const LegSheet &, const SheetLeg &leg) { return cell(leg.*member); }
+template <auto member> QString ofPiece(const LegSheet &, const SheetLeg &leg) {
+  return leg.piece ? cell((*leg.piece).*member) : QString();
+}
 
 // In the order of annotated legs.
 const Column columns[] = {
@@ -76,6 +81,19 @@ const Column columns[] = {
     {"warnings", of<&SheetLeg::warnings>},
 };
 
+// What legs with detours have besides, likewise.
+const Column pieceColumns[] = {
+    {"part", ofPiece<&SheetPiece::part>},
+    {"piece",
+     [](const LegSheet &, const SheetLeg &leg) { return leg.piece ? QString::number(leg.piece->number) : QString(); }},
+    {"turn", ofPiece<&SheetPiece::turn>},
+    {"side", ofPiece<&SheetPiece::side>},
+    {"obstacle", ofPiece<&SheetPiece::obstacle>},
+    {"count_m", ofPiece<&SheetPiece::count_m>},
+    {"run_paces", ofPiece<&SheetPiece::run_paces>},
+    {"blocked_m", ofPiece<&SheetPiece::blocked_m>},
+};
+
 } // namespace
 
 QString withoutFormula(const QString &text) {
@@ -90,15 +108,18 @@ QString withoutFormula(const QString &text) {
 
 QByteArray legCsv(const LegSheet &sheet, const QgsFeedback *feedback) {
   QByteArray text = "\xEF\xBB\xBF";
+  std::vector<Column> all(std::begin(columns), std::end(columns));
+  if (std::any_of(sheet.legs.begin(), sheet.legs.end(), [](const SheetLeg &leg) { return leg.piece.has_value(); }))
+    all.insert(all.end(), std::begin(pieceColumns), std::end(pieceColumns));
   QStringList cells;
-  for (const Column &column : columns)
+  for (const Column &column : all)
     cells << QString::fromLatin1(column.name);
   text += cells.join(QLatin1Char(',')).toUtf8() + "\r\n";
   for (const SheetLeg &leg : sheet.legs) {
     if (feedback->isCanceled())
       throw Cancelled();
     cells.clear();
-    for (const Column &column : columns)
+    for (const Column &column : all)
       cells << column.value(sheet, leg);
     text += cells.join(QLatin1Char(',')).toUtf8() + "\r\n";
   }

@@ -40,7 +40,7 @@ QString rowOf(const IndexedSheet &listed) {
   if (!sheet.walker.isEmpty())
     name += QStringLiteral(" – ") + Html::name(sheet.walker);
   const QString days = SheetWords::days(sheet);
-  QStringList about{Html::text(SheetWords::direction(sheet)), Html::text(SheetWords::legs(sheet.legs.size()))};
+  QStringList about{Html::text(SheetWords::direction(sheet)), Html::text(SheetWords::legs(sheet.legCount()))};
   if (!sheet.missing.empty())
     about << Html::element("b", Html::text(Text::tr("without %1").arg(SheetWords::numbers(sheet.missing)))).trimmed();
   about << QStringLiteral("<span class=\"day\">%1</span>")

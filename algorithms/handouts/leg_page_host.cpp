@@ -47,6 +47,12 @@ QString dialCell(const QString &dialText) {
   return QStringLiteral("<td class=\"%1\"><b>%2</b></td>\n").arg(size, dialMarkup(dialText));
 }
 
+QString partOf(const SheetLeg &leg) {
+  const QString part = SheetWords::part(leg);
+  return part.isEmpty() ? part
+                        : Html::element("p", Html::text(part + QLatin1Char(' ') + SheetWords::count(leg)), "part");
+}
+
 QString endsOf(const SheetLeg &leg) {
   const QString from = QStringLiteral("<b>%1</b>").arg(Html::name(leg.from)),
                 to = QStringLiteral("<b>%1</b>").arg(Html::name(leg.to));
@@ -119,7 +125,7 @@ QString headOf(const LegSheet &sheet, const QString &occasion) {
              .arg(Html::text(days.isEmpty() ? Text::tr("day not known") : days));
   head += Html::element("p", who.join(QStringLiteral(" · ")), "who");
 
-  QStringList sums{SheetWords::legs(sheet.legs.size()), SheetWords::metres(sheet.length_m()),
+  QStringList sums{SheetWords::legs(sheet.legCount()), SheetWords::metres(sheet.length_m()),
                    SheetWords::paces(sheet.paces()), SheetWords::minutes(sheet.minutes())};
   if (sheet.climb_m() && sheet.drop_m())
     sums << Text::tr("up %1, down %2").arg(SheetWords::metres(sheet.climb_m()), SheetWords::metres(sheet.drop_m()));
@@ -155,7 +161,7 @@ QString missingRows(const std::vector<int> &numbers) {
 
 QString legRows(const SheetLeg &leg) {
   QString rows =
-      QStringLiteral("<tbody>\n<tr><th scope=\"rowgroup\" rowspan=\"2\" class=\"leg\">%1</th>\n").arg(leg.number);
+      QStringLiteral("<tbody>\n<tr><th scope=\"rowgroup\" rowspan=\"2\" class=\"leg\">%1</th>\n").arg(leg.label());
   rows += dialCell(leg.dial_text);
   rows += QStringLiteral("<td class=\"paces number\">%1</td>\n").arg(*leg.paces);
   rows += QStringLiteral("<td class=\"back\">%1</td>\n").arg(dialMarkup(leg.back_text));
@@ -165,15 +171,15 @@ QString legRows(const SheetLeg &leg) {
                leg.minutes ? QStringLiteral(" <span>%1</span>").arg(Html::text(SheetWords::wholeMinutes(leg.minutes)))
                            : QString());
   rows += QLatin1String("<td class=\"done\"></td></tr>\n<tr class=\"words\">");
-  QString words = endsOf(leg) + factsOf(leg) + marksOf(leg);
+  QString words = partOf(leg) + endsOf(leg) + factsOf(leg) + marksOf(leg);
   if (!leg.warnings.isEmpty())
     words += Html::element("p", Html::text(Text::tr("Warning: %1")).arg(Html::name(leg.warnings)), "warning");
   return rows + spanning(words) + QLatin1String("</tr>\n</tbody>\n");
 }
 
 QString totalRow(const LegSheet &sheet) {
-  const QString label = sheet.missing.empty() ? Text::tr("All %1").arg(SheetWords::legs(sheet.legs.size()))
-                                              : Text::tr("The %1 here").arg(SheetWords::legs(sheet.legs.size()));
+  const QString label = sheet.missing.empty() ? Text::tr("All %1").arg(SheetWords::legs(sheet.legCount()))
+                                              : Text::tr("The %1 here").arg(SheetWords::legs(sheet.legCount()));
   QString far = QStringLiteral("<td colspan=\"3\">%1").arg(Html::text(SheetWords::metres(sheet.length_m())));
   if (sheet.minutes())
     far += QLatin1String("<br>") + Html::text(SheetWords::minutes(sheet.minutes()));
@@ -226,6 +232,9 @@ QStringList notesFor(const LegSheet &sheet) {
       Text::tr(
           "Paces are counted the way this walker counts them. Metres and minutes are rounded; what is not known is "
           "left out.")};
+  if (some([](const SheetLeg &leg) { return leg.in_pieces; }))
+    notes << Text::tr("Letters: a leg that goes round something comes in pieces, a, b and so on. Set the dial anew for "
+                      "each. Paces along the line and past count for the leg, those out and back do not.");
   if (some([](const SheetLeg &leg) { return leg.minutes.has_value(); }))
     notes << Text::tr("Minutes are for walking without a stop: sighting from mark to mark takes time of its own.");
   if (some([](const SheetLeg &leg) { return leg.sightings || leg.sight_m; }))

@@ -250,11 +250,12 @@ bool joins(const Row &last, const Row &row) {
   return gap <= joint_m || tellOf(row.leg->warnings, gap);
 }
 
-// Whether rows are a whole leg that can be used: one, or all of its pieces, of which the last ends on its line.
+// Whether rows are a whole leg that can be used: one, or all of its pieces, which join, and the last ends on its line.
 bool isWhole(const Row *first, const Row *end) {
   const bool several = end - first > 1;
   for (const Row *row = first; row != end; ++row)
-    if (!row->leg || (row->piece > 0 ? row->piece != int(row - first) + 1 : several))
+    if (!row->leg || (row->piece > 0 ? row->piece != int(row - first) + 1 : several) ||
+        (row != first && !joins(*(row - 1), *row)))
       return false;
   const std::optional<SheetPiece> &piece = (end - 1)->leg->piece;
   return !piece || piece->part == QLatin1String("along") || piece->part == QLatin1String("back");

@@ -73,6 +73,42 @@ QString SheetWords::minutes(const std::optional<double> &minutes) {
 
 QString SheetWords::legs(size_t count) { return count == 1 ? tr("1 leg") : tr("%1 legs").arg(count); }
 
+QString SheetWords::part(const SheetLeg &leg) {
+  if (!leg.in_pieces)
+    return QString();
+  const SheetPiece &piece = *leg.piece;
+  const bool first = piece.number == 1; // nobody walks along the leg yet, so there is nothing to turn from
+  const QString obstacle = piece.obstacle.isEmpty() ? tr("what is in the way") : piece.obstacle;
+  QString words;
+  if (!first && piece.turn == QLatin1String("left"))
+    words = tr("Turn left, a quarter turn.") + QLatin1Char(' ');
+  else if (!first && piece.turn == QLatin1String("right"))
+    words = tr("Turn right, a quarter turn.") + QLatin1Char(' ');
+  if (piece.part == QLatin1String("along"))
+    return words + (first ? tr("Along the line.") : tr("On along the line."));
+  if (piece.part == QLatin1String("past"))
+    return words + tr("Past %1.").arg(obstacle);
+  if (piece.part == QLatin1String("back"))
+    return words + tr("Back to the line.");
+  if (first && piece.side == QLatin1String("left"))
+    return words + tr("Out to the left of the line, round %1.").arg(obstacle);
+  if (first && piece.side == QLatin1String("right"))
+    return words + tr("Out to the right of the line, round %1.").arg(obstacle);
+  return words + tr("Out from the line, round %1.").arg(obstacle);
+}
+
+QString SheetWords::count(const SheetLeg &leg) {
+  if (!leg.in_pieces)
+    return QString();
+  if (leg.piece->part == QLatin1String("out") || leg.piece->part == QLatin1String("back"))
+    return tr("Count these paces by themselves: they are no part of the leg’s count.");
+  if (!leg.paces || !leg.piece->run_paces || *leg.piece->run_paces < *leg.paces)
+    return QString();
+  const long from = *leg.piece->run_paces - *leg.paces;
+  return from == 0 ? tr("Count from 0 to %1.").arg(*leg.piece->run_paces)
+                   : tr("Count on from %1 to %2.").arg(from).arg(*leg.piece->run_paces);
+}
+
 QString SheetWords::paces(const std::optional<long> &paces) {
   if (!paces)
     return QString();
