@@ -35,6 +35,8 @@ LegSheet CardMaker::printable(LegSheet sheet) const {
   for (SheetLeg &leg : sheet.legs) {
     for (QString *text : {&leg.from, &leg.to, &leg.dial_text, &leg.back_text, &leg.cover, &leg.warnings})
       *text = mFonts.printable(*text);
+    if (leg.piece)
+      leg.piece->obstacle = mFonts.printable(leg.piece->obstacle);
     for (SheetMark &mark : leg.marks)
       mark.name = mFonts.printable(mark.name);
   }

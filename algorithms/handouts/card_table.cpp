@@ -72,7 +72,7 @@ void CardTable::arrangeColumns(double width) {
                      mOwnColumns ? 0 : widest(mType.small, [&](const CardLeg &leg) { return way(leg); })});
   };
   const Face numbers{mType.name.points + 1, true};
-  mNumber.width = std::max({widest(numbers, [](const CardLeg &leg) { return std::to_string(leg.number); }) + 2,
+  mNumber.width = std::max({widest(numbers, [](const CardLeg &leg) { return std::to_string(leg.number) + leg.letter; }) + 2,
                             numbers.em() * 1.5, mRuler.width(mWords.leg, mType.small)});
   mPicture.width = mPictures ? mType.picture : 0;
   const double others = mNumber.width + gap + (mPictures ? mPicture.width + gap : 0);
@@ -189,7 +189,7 @@ void CardTable::drawRow(Drawing &drawing, const CardLeg &leg, const Row &row, Sp
   const double tall = mBig.em() * capHeight;
   drawing.box({corner.x, bigLine - tall, mNumber.width, tall}, 0, 0.0);
   drawing.add(DrawnText{{corner.x + mNumber.width / 2, bigLine - (tall - numbers.em() * capHeight) / 2},
-                        std::to_string(leg.number),
+                        std::to_string(leg.number) + leg.letter,
                         numbers,
                         Align::Centre,
                         1});

@@ -4,6 +4,7 @@
 #include "handouts/cautions_host.h"
 #include "handouts/dial_north.h"
 #include "handouts/leg_words_host.h"
+#include "handouts/sheet_words_host.h"
 
 #include <QRegularExpression>
 #include <qgsstringutils.h>
@@ -124,7 +125,9 @@ QString nameBeside(const QString &name) {
 
 // Lines on a leg's row.
 QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
-  QStringList details;
+  QStringList details = SheetWords::part(leg);
+  if (const QString count = SheetWords::count(leg); !count.isEmpty())
+    details << count;
   const double pacesPerM = leg.length_m && *leg.length_m > 0 && leg.paces ? double(*leg.paces) / *leg.length_m : 0;
   if (leg.sightings && *leg.sightings > 0) {
     QString text = *leg.sightings == 1 ? Text::tr("1 sighting") : Text::tr("%1 sightings").arg(*leg.sightings);
@@ -170,7 +173,7 @@ std::vector<std::string> plain(const QStringList &texts) {
 }
 
 QString totalsOf(const LegSheet &sheet) {
-  QStringList parts{sheet.legs.size() == 1 ? Text::tr("1 leg") : Text::tr("%1 legs").arg(sheet.legs.size())};
+  QStringList parts{sheet.legCount() == 1 ? Text::tr("1 leg") : Text::tr("%1 legs").arg(sheet.legCount())};
   if (const auto length = sheet.length_m())
     parts << Text::tr("%1 m").arg(whole(*length));
   if (const auto paces = sheet.paces())
@@ -218,6 +221,7 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
     const SheetLeg &leg = sheet.legs[i];
     CardLeg row;
     row.number = leg.number;
+    row.letter = leg.letter().toStdString();
     const DialNumber dial = dialNumber(leg.dial_text);
     row.dial = dial.number.toStdString();
     row.unit = dial.unit.toStdString();
@@ -228,10 +232,10 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
     const bool first = i == 0, last = i + 1 == sheet.legs.size();
     const QString from = !leg.from.isEmpty() ? leg.from
                          : first             ? Text::tr("the start")
-                                             : Text::tr("point %1").arg(leg.number);
+                                             : Text::tr("point %1").arg(leg.label());
     const QString to = !leg.to.isEmpty() ? leg.to
                        : last            ? Text::tr("the end")
-                                         : Text::tr("point %1").arg(sheet.legs[i + 1].number);
+                                         : Text::tr("point %1").arg(sheet.legs[i + 1].label());
     if (!leg.back_text.isEmpty())
       row.back = Text::tr("back %1").arg(leg.back_text).toStdString();
     row.from = Text::tr("from %1").arg(from).toStdString();

@@ -120,7 +120,7 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
   std::vector<LabelWish> wishes;
   std::vector<std::pair<Spot, Spot>> lines;
   for (const LegOnMap &leg : course.legs) {
-    const double width = ruler.width(std::to_string(leg.number), number) + 1.2;
+    const double width = ruler.width(std::to_string(leg.number) + leg.letter, number) + 1.2;
     const double height = number.em() * capHeight + 1.2;
     wishes.push_back({leg.line.front(), std::max(width, height), height,
                       &leg != &course.legs.front() ? 1.2
@@ -144,7 +144,7 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
     const Face &face = isNumber ? number : word;
     drawing.box(area, 0.25, isNumber ? 0.0 : 1.0, isNumber ? 1 : 0);
     drawing.add(DrawnText{{area.centre().x, area.centre().y + face.em() * capHeight / 2},
-                          isNumber                  ? std::to_string(course.legs[i].number)
+                          isNumber                  ? std::to_string(course.legs[i].number) + course.legs[i].letter
                           : i == course.legs.size() ? course.start
                                                     : course.end,
                           face,

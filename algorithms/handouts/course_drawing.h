@@ -16,6 +16,7 @@ struct LegOnMap {
   int number;
   std::vector<Spot> line;  //!< from its start to its end, at least two
   std::vector<Spot> marks; //!< on the way
+  std::string letter{};    //!< behind the number, of a piece of a leg
 };
 
 //! The north that lines and arrow on a map show.

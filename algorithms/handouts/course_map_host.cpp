@@ -72,7 +72,7 @@ bool CourseMap::tryIn(const LegSheet &sheet, const QgsCoordinateReferenceSystem 
   mBox = QgsRectangle();
   std::vector<double> units;
   for (const SheetLeg &leg : sheet.legs) {
-    Line line{leg.number, {}, {}, {}, {}};
+    Line line{leg.number, {}, {}, {}, {}, leg.letter().toStdString()};
     const Length length = geodesicBetween(leg.start, leg.end).length;
     for (const GeodesicChord &chord : chordsAlong(leg.start, leg.end, length, project)) {
       if (line.x.empty()) {
@@ -156,7 +156,7 @@ Spot CourseMap::onPaper(double x, double y, const Area &map, MapScale scale) con
 std::vector<LegOnMap> CourseMap::legs(const Area &map, MapScale scale) const {
   std::vector<LegOnMap> legs;
   for (const Line &line : mLines) {
-    LegOnMap leg{line.number, {}, {}};
+    LegOnMap leg{line.number, {}, {}, line.letter};
     for (size_t i = 0; i < line.x.size(); ++i)
       leg.line.push_back(onPaper(line.x[i], line.y[i], map, scale));
     for (size_t i = 0; i < line.mark_x.size(); ++i)
@@ -188,7 +188,7 @@ std::vector<ProfileLeg> profileLegs(const LegSheet &sheet) {
   double along = 0;
   for (const SheetLeg &leg : sheet.legs) {
     const double length = geodesicBetween(leg.start, leg.end).length.metres();
-    ProfileLeg drawn{leg.number, along, along + length, leg.cover.toStdString(), {}};
+    ProfileLeg drawn{leg.number, along, along + length, leg.cover.toStdString(), {}, leg.letter().toStdString()};
     for (const SheetMark &mark : leg.marks)
       if (mark.at_m && *mark.at_m >= 0 && *mark.at_m <= length + 1)
         drawn.marks.push_back(along + std::min(length, *mark.at_m));

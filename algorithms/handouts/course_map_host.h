@@ -44,6 +44,7 @@ private:
   struct Line {
     int number;
     std::vector<double> x, y, mark_x, mark_y;
+    std::string letter;
   };
   bool tryIn(const LegSheet &sheet, const QgsCoordinateReferenceSystem &crs,
              const QgsCoordinateTransformContext &transforms);

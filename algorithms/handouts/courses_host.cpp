@@ -131,14 +131,14 @@ QString startName(const SheetCourse &course, const LegSheet &sheet, size_t leg) 
     return sheet.legs[leg].from;
   if (leg > 0 && !sheet.legs[leg - 1].to.isEmpty() && samePlace(sheet.legs[leg - 1].end, sheet.legs[leg].start))
     return sheet.legs[leg - 1].to;
-  return course.letter + QString::number(sheet.legs[leg].number);
+  return course.letter + sheet.legs[leg].label();
 }
 
 QString endName(const SheetCourse &course, const LegSheet &sheet, size_t leg) {
   if (!sheet.legs[leg].to.isEmpty())
     return sheet.legs[leg].to;
   if (leg + 1 < sheet.legs.size())
-    return Text::tr("%1 end").arg(course.letter + QString::number(sheet.legs[leg].number));
+    return Text::tr("%1 end").arg(course.letter + sheet.legs[leg].label());
   return course.letter.isEmpty() ? Text::tr("End") : Text::tr("%1 end").arg(course.letter);
 }
 

@@ -4,6 +4,7 @@
 #include "handouts/courses_host.h"
 #include "handouts/gpx_writer_host.h"
 #include "handouts/leg_words_host.h"
+#include "handouts/sheet_words_host.h"
 #include "handouts/xml_text.h"
 #include "quantities/progress.h"
 #include "shared/base_algorithm.h"
@@ -13,6 +14,7 @@ namespace brushline {
 namespace {
 
 using Walked = std::vector<const LegSheet *>;
+constexpr long toldEach = 20; // warnings
 
 // Our own elements, named as the fields are.
 namespace element {
@@ -48,6 +50,14 @@ const QString marks = QStringLiteral("leg:marks");
 const QString drift_m = QStringLiteral("leg:drift_m");
 const QString along_m = QStringLiteral("leg:along_m");
 const QString warnings = QStringLiteral("leg:warnings");
+const QString part = QStringLiteral("leg:part");
+const QString piece = QStringLiteral("leg:piece");
+const QString turn = QStringLiteral("leg:turn");
+const QString side = QStringLiteral("leg:side");
+const QString obstacle = QStringLiteral("leg:obstacle");
+const QString count_m = QStringLiteral("leg:count_m");
+const QString run_paces = QStringLiteral("leg:run_paces");
+const QString blocked_m = QStringLiteral("leg:blocked_m");
 const QString at_m = QStringLiteral("leg:at_m");
 const QString offset_m = QStringLiteral("leg:offset_m");
 } // namespace element
@@ -100,6 +110,7 @@ private:
   GpxBounds mBounds;
   GpxCounts mCounts;
   long mDone = 0, mSteps = 1;
+  long mLacking = 0; // routes that lack legs
   QDate mDay; // the last one that was written
   QString mDayText;
 };
@@ -178,6 +189,8 @@ GpxCounts Export::write() {
   for (const Line &line : mLines)
     route(line);
   mWriter.finish();
+  if (mLacking > toldEach)
+    mFeedback->pushWarning(tr("%n route(s) lack legs: see their descriptions.", nullptr, int(mLacking)));
   return mCounts;
 }
 
@@ -208,7 +221,12 @@ void Export::waypoint(const CourseMark &mark) {
 void Export::route(const Line &line) {
   const LegSheet &sheet = *line.walked.front();
   const LegWords words(line.north);
-  mWriter.beginRoute({courses::routeName(*line.course, line.walked), LegWords::shortRoute(line.walked),
+  const QString name = courses::routeName(*line.course, line.walked);
+  if (const std::vector<int> missing = LegWords::missing(line.walked); !missing.empty() && ++mLacking <= toldEach)
+    mFeedback->pushWarning((missing.size() == 1 ? tr("Route “%1”: leg %2 is not in the file.")
+                                                : tr("Route “%1”: legs %2 are not in the file."))
+                               .arg(name, SheetWords::numbers(missing)));
+  mWriter.beginRoute({name, LegWords::shortRoute(line.walked),
                       words.route(line.walked), tr("compass legs")},
                      ++mCounts.routes);
   mWriter.beginExtensions();
@@ -235,7 +253,7 @@ void Export::legPoint(const Line &line, size_t i, const LegWords &words) {
   static const QString type = tr("leg");
   mWriter.beginRoutePoint(leg.start, leg.declination,
                           {courses::startName(*line.course, sheet, i), LegWords::shortLeg(walked),
-                           words.leg(walked, sheet.legs.size()), type});
+                           words.leg(walked, sheet.legCount()), type});
   mWriter.beginExtensions();
   common(leg);
   for (size_t k = 0; k < walked.size(); ++k) {
@@ -253,17 +271,15 @@ void Export::endPoint(const Line &line, size_t i) {
   const LegSheet &sheet = *line.walked.front();
   const SheetLeg &leg = sheet.legs[i];
   GpxLabel label{courses::endName(*line.course, sheet, i), tr("End"),
-                 tr("The route ends here, with leg %1.").arg(leg.number), tr("end")};
+                 tr("The route ends here, with leg %1.").arg(leg.label()), tr("end")};
   if (i + 1 < sheet.legs.size()) {
     const SheetLeg &next = sheet.legs[i + 1];
     const QString gap = LegWords::metres(metresBetween(leg.end, next.start));
-    label.comment = tr("End of leg %1, then a gap of %2 m").arg(leg.number).arg(gap);
+    label.comment = tr("End of leg %1, then a gap of %2 m").arg(leg.label(), gap);
     label.description =
         tr("Leg %1 ends here. CAUTION: leg %2 starts %3 m away, at “%4”. Neither bearing nor paces are given "
            "for the way there.")
-            .arg(leg.number)
-            .arg(next.number)
-            .arg(gap, courses::startName(*line.course, sheet, i + 1));
+            .arg(leg.label(), next.label(), gap, courses::startName(*line.course, sheet, i + 1));
     label.type = tr("gap");
   }
   if (!leg.back_text.isEmpty())
@@ -297,6 +313,15 @@ void Export::common(const SheetLeg &leg) {
   mWriter.own(element::climb_m, leg.climb_m);
   mWriter.own(element::drop_m, leg.drop_m);
   mWriter.own(element::cover, leg.cover);
+  if (!leg.piece)
+    return;
+  mWriter.own(element::part, leg.piece->part);
+  mWriter.own(element::piece, std::optional<long>(leg.piece->number));
+  mWriter.own(element::turn, leg.piece->turn);
+  mWriter.own(element::side, leg.piece->side);
+  mWriter.own(element::obstacle, leg.piece->obstacle);
+  mWriter.own(element::count_m, leg.piece->count_m);
+  mWriter.own(element::blocked_m, leg.piece->blocked_m);
 }
 
 void Export::forWalker(const SheetLeg &leg, int walker) {
@@ -308,6 +333,8 @@ void Export::forWalker(const SheetLeg &leg, int walker) {
   mWriter.own(numbered(element::drift_m, walker), leg.drift_m);
   mWriter.own(numbered(element::along_m, walker), leg.along_m);
   mWriter.own(numbered(element::warnings, walker), leg.warnings);
+  if (leg.piece)
+    mWriter.own(numbered(element::run_paces, walker), leg.piece->run_paces);
 }
 
 // Makes texts fit, and counts those that were changed.
@@ -353,6 +380,9 @@ void makeFitForXml(std::vector<LegSheet> &sheets, QString &title, QgsProcessingF
       for (QString SheetLeg::*text : {&SheetLeg::from, &SheetLeg::to, &SheetLeg::dial_text, &SheetLeg::back_text,
                                       &SheetLeg::compass_point, &SheetLeg::cover, &SheetLeg::warnings})
         fit(leg.*text);
+      if (leg.piece)
+        for (QString SheetPiece::*text : {&SheetPiece::turn, &SheetPiece::side, &SheetPiece::obstacle})
+          fit((*leg.piece).*text);
       for (SheetMark &mark : leg.marks)
         fit(mark.name);
     }

@@ -70,7 +70,7 @@ void LegCardsAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(terrain_parameters::definitions());
   addParameters(CardFeatures::definitions());
   addParameters(HandoutFiles::folderDefinitions());
-  addOutput(new QgsProcessingOutputNumber(countKey, tr("Number of files")));
+  addOutput(new QgsProcessingOutputNumber(countKey, tr("Number of PDF files")));
 }
 
 void LegCardsAlgorithm::check(const ParameterReader &reader) const {
@@ -129,13 +129,14 @@ QVariantMap LegCardsAlgorithm::run(const ParameterReader &reader, QgsProcessingF
     files.write(folder.filePath(job.file), printer.pdf(maker.onPaper(pages)));
     const LegSheet &sheet = *job.sheets.front();
     listed.push_back({job.file, sheet.route, walkers.join(QLatin1String(", ")), sheet.back ? tr("back") : tr("out"),
-                      sheet.legs.size(), sheet.length_m()});
+                      sheet.legCount(), sheet.length_m()});
     for (const QString &error : printer.takeErrors())
       feedback->pushWarning(tr("“%1”: %2").arg(job.file, error));
     feedback->setProgress(100 * double(listed.size()) / double(jobs.size()));
   }
   if (mSetting.index)
     files.write(index, cardsIndex(mSetting.title, listed));
+  feedback->pushInfo(tr("Cards: %n PDF file(s).", nullptr, int(listed.size())));
   if (shortened > 0)
     feedback->pushWarning(
         tr("On %n card(s) texts were too long for their place; an ellipsis (…) stands where they end.", nullptr,
@@ -144,7 +145,7 @@ QVariantMap LegCardsAlgorithm::run(const ParameterReader &reader, QgsProcessingF
     feedback->pushWarning(tr("%n text(s) have letters that no installed font has; a question mark stands for each.",
                              nullptr, int(fonts.unprintable())));
   files.report(feedback);
-  return {{folderKey, folder.path()}, {countKey, double(files.written())}};
+  return {{folderKey, folder.path()}, {countKey, double(listed.size())}};
 }
 
 } // namespace brushline

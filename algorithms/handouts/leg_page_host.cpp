@@ -48,9 +48,8 @@ QString dialCell(const QString &dialText) {
 }
 
 QString partOf(const SheetLeg &leg) {
-  const QString part = SheetWords::part(leg);
-  return part.isEmpty() ? part
-                        : Html::element("p", Html::text(part + QLatin1Char(' ') + SheetWords::count(leg)), "part");
+  const QString part = (SheetWords::part(leg) << SheetWords::count(leg)).join(QLatin1Char(' ')).trimmed();
+  return part.isEmpty() ? part : Html::element("p", Html::text(part), "part");
 }
 
 QString endsOf(const SheetLeg &leg) {

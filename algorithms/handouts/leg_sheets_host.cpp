@@ -277,6 +277,16 @@ void dropUnfinished(std::vector<Row> &rows, PassedOver &passedOver) {
   }
 }
 
+// The leg at the rows' end, where the next does not join it: its last pieces may be lacking.
+void dropLast(std::vector<Row> &rows, PassedOver &passedOver) {
+  const int number = rows.back().number;
+  for (auto row = rows.rbegin(); row != rows.rend() && row->number == number; ++row) {
+    if (row->leg)
+      passedOver.add(row->feature, Text::tr("is of leg %1, which does not end where the next starts.").arg(number));
+    row->leg.reset();
+  }
+}
+
 // The rows, route by route where several have one name. Throws when they do not tell.
 std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver) {
   std::stable_sort(group.rows.begin(), group.rows.end(), inOrder);
@@ -289,6 +299,8 @@ std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver) {
   for (Row &row : group.rows) {
     const Row *last = routes.empty() ? nullptr : &routes.back().back();
     const bool next = last && follows(*last, row), joined = next && joins(*last, row);
+    if (once && next && !joined && last->piece > 0)
+      dropLast(routes.back(), passedOver);
     const bool begins = once ? !last || (next && !joined) : row.number == 1 && row.piece <= 1;
     if (once ? routes.size() > mostApart : !begins && !joined)
       throw QgsProcessingException(

@@ -2,9 +2,11 @@
 #include "handouts/leg_words_host.h"
 
 #include "handouts/gpx_values.h"
+#include "handouts/sheet_words_host.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace brushline {
 
@@ -87,7 +89,14 @@ QString LegWords::paces(long count) { return count == 1 ? tr("1 pace") : tr("%1 
 
 QString LegWords::shortLeg(const std::vector<LegOnSheet> &walked) {
   const SheetLeg &leg = *walked.front().leg;
-  QString text = leg.dial_text.isEmpty() ? tr("no compass") : leg.dial_text;
+  QString text;
+  if (leg.in_pieces)
+    text = (leg.piece->part == QLatin1String("out")    ? tr("out:", "a piece of a leg")
+            : leg.piece->part == QLatin1String("past") ? tr("past:", "a piece of a leg")
+            : leg.piece->part == QLatin1String("back") ? tr("back:", "a piece of a leg")
+                                                       : tr("on:", "a piece of a leg")) +
+           QLatin1Char(' ');
+  text += leg.dial_text.isEmpty() ? tr("no compass") : leg.dial_text;
   text += QLatin1Char(' ') + counts(walked, walked.size() > 1, shortPaces, pacesOfLeg);
   if (std::any_of(walked.begin(), walked.end(), [](const LegOnSheet &each) { return !each.leg->warnings.isEmpty(); }))
     text += QLatin1String(" !");
@@ -134,7 +143,8 @@ public:
 QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const {
   const SheetLeg &leg = *walked.front().leg;
   const bool several = walked.size() > 1;
-  QString text = tr("Leg %1 of %2").arg(leg.number).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
+  QString text =
+      tr("Leg %1 of %2").arg(leg.label()).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
   if (!leg.from.isEmpty() && !leg.to.isEmpty())
     text += tr(", from %1 to %2").arg(leg.from, leg.to);
   else if (!leg.from.isEmpty())
@@ -152,6 +162,8 @@ QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const 
       break;
   }
 
+  for (const QString &sentence : SheetWords::part(leg))
+    say(text, sentence);
   if (leg.dial_text.isEmpty()) {
     say(text, tr("There is no number for the dial."));
   } else {
@@ -167,12 +179,14 @@ QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const 
     say(text, tr("Walk %1 m.").arg(length));
     for (const LegOnSheet &each : walked) {
       QString own = Own::count(*each.leg) + QLatin1Char('.');
+      say(own, SheetWords::count(*each.leg));
       say(own, Own::sight(*each.leg));
       say(own, Own::drift(*each.leg));
       say(text, each.sheet->walker.isEmpty() ? own : tr("%1: %2").arg(each.sheet->walker, own));
     }
   } else {
     say(text, tr("Walk %1 m: %2.").arg(length, Own::count(leg)));
+    say(text, SheetWords::count(leg));
     say(text, Own::sight(leg));
   }
   if (leg.climb_m && leg.drop_m)
@@ -224,9 +238,16 @@ QString LegWords::mark(const CourseMark &mark) {
   return text;
 }
 
+std::vector<int> LegWords::missing(const std::vector<const LegSheet *> &walked) {
+  std::set<int> numbers;
+  for (const LegSheet *sheet : walked)
+    numbers.insert(sheet->missing.begin(), sheet->missing.end());
+  return {numbers.begin(), numbers.end()};
+}
+
 QString LegWords::shortRoute(const std::vector<const LegSheet *> &walked) {
   const LegSheet &sheet = *walked.front();
-  QStringList parts{sheet.legs.size() == 1 ? tr("1 leg") : tr("%1 legs").arg(sheet.legs.size())};
+  QStringList parts{sheet.legCount() == 1 ? tr("1 leg") : tr("%1 legs").arg(sheet.legCount())};
   if (const auto length = sheet.length_m())
     parts << rounded(*length, 0) + QLatin1String(" m");
   if (walked.size() == 1) {
@@ -243,10 +264,15 @@ QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
   QString text = sheet.route.isEmpty() ? tr("Legs") : sheet.route;
   if (sheet.back)
     text += tr(", walked back");
-  text += QLatin1String(": ") + (sheet.legs.size() == 1 ? tr("1 leg") : tr("%1 legs").arg(sheet.legs.size()));
+  text += QLatin1String(": ") + (sheet.legCount() == 1 ? tr("1 leg") : tr("%1 legs").arg(sheet.legCount()));
   if (const auto length = sheet.length_m())
     text += tr(", %1 m").arg(rounded(*length, 0));
   text += QLatin1Char('.');
+  if (const std::vector<int> lacking = missing(walked); !lacking.empty())
+    say(text, (lacking.size() == 1
+                   ? tr("CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.")
+                   : tr("CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers."))
+                  .arg(SheetWords::numbers(lacking)));
   for (const LegSheet *each : walked) {
     QStringList own;
     if (const auto count = each->paces())

@@ -24,10 +24,14 @@ public:
   //! \param north that the dials count from, if known.
   explicit LegWords(std::optional<North> north);
 
-  //! "042° 130 p"; with several walkers "042° Ann 130 p, Bo 150 p". "!" behind it: there are warnings.
+  //! "042° 130 p"; with several walkers "042° Ann 130 p, Bo 150 p"; a piece of a leg "out: 132° 40 p". "!" behind it:
+  //! there are warnings.
   static QString shortLeg(const std::vector<LegOnSheet> &walked);
   //! \param legs of the whole route.
   QString leg(const std::vector<LegOnSheet> &walked, size_t legs) const;
+
+  //! Numbers of legs that one of the sheets lacks, rising.
+  static std::vector<int> missing(const std::vector<const LegSheet *> &walked);
 
   static QString shortMark(const CourseMark &mark);
   static QString mark(const CourseMark &mark);

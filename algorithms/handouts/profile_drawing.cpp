@@ -152,7 +152,7 @@ private:
       for (const double at : leg.marks)
         if (const auto height = mKnown ? heightAt(at) : std::nullopt)
           mDrawing.line({xOf(at), yOf(*height)}, {xOf(at), yOf(*height) - 1.3}, 0.2);
-      const std::string text = std::to_string(leg.number);
+      const std::string text = std::to_string(leg.number) + leg.letter;
       const double wide = std::max(tall, mRuler.width(text, number) + 1);
       if (x < free)
         continue; // the one before stands there

@@ -15,6 +15,7 @@ struct ProfileLeg {
   double start_m, end_m;
   std::string cover;         //!< empty: not known
   std::vector<double> marks; //!< metres from the course's start
+  std::string letter{};      //!< behind the number, of a piece of a leg
 };
 
 //! The ground along a course.

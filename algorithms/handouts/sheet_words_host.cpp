@@ -3,8 +3,6 @@
 
 #include "handouts/possible_norths.h"
 
-#include <QStringList>
-
 #include <algorithm>
 #include <cmath>
 
@@ -73,35 +71,37 @@ QString SheetWords::minutes(const std::optional<double> &minutes) {
 
 QString SheetWords::legs(size_t count) { return count == 1 ? tr("1 leg") : tr("%1 legs").arg(count); }
 
-QString SheetWords::part(const SheetLeg &leg) {
+QStringList SheetWords::part(const SheetLeg &leg) {
+  QStringList words;
   if (!leg.in_pieces)
-    return QString();
+    return words;
   const SheetPiece &piece = *leg.piece;
   const bool first = piece.number == 1; // nobody walks along the leg yet, so there is nothing to turn from
   const QString obstacle = piece.obstacle.isEmpty() ? tr("what is in the way") : piece.obstacle;
-  QString words;
   if (!first && piece.turn == QLatin1String("left"))
-    words = tr("Turn left, a quarter turn.") + QLatin1Char(' ');
+    words << tr("Turn left, a quarter turn.");
   else if (!first && piece.turn == QLatin1String("right"))
-    words = tr("Turn right, a quarter turn.") + QLatin1Char(' ');
+    words << tr("Turn right, a quarter turn.");
   if (piece.part == QLatin1String("along"))
-    return words + (first ? tr("Along the line.") : tr("On along the line."));
-  if (piece.part == QLatin1String("past"))
-    return words + tr("Past %1.").arg(obstacle);
-  if (piece.part == QLatin1String("back"))
-    return words + tr("Back to the line.");
-  if (first && piece.side == QLatin1String("left"))
-    return words + tr("Out to the left of the line, round %1.").arg(obstacle);
-  if (first && piece.side == QLatin1String("right"))
-    return words + tr("Out to the right of the line, round %1.").arg(obstacle);
-  return words + tr("Out from the line, round %1.").arg(obstacle);
+    words << (first ? tr("Along the line.") : tr("On along the line."));
+  else if (piece.part == QLatin1String("past"))
+    words << tr("Past %1.").arg(obstacle);
+  else if (piece.part == QLatin1String("back"))
+    words << tr("Back to the line.");
+  else if (first && piece.side == QLatin1String("left"))
+    words << tr("Out to the left of the line, round %1.").arg(obstacle);
+  else if (first && piece.side == QLatin1String("right"))
+    words << tr("Out to the right of the line, round %1.").arg(obstacle);
+  else
+    words << tr("Out from the line, round %1.").arg(obstacle);
+  return words;
 }
 
 QString SheetWords::count(const SheetLeg &leg) {
   if (!leg.in_pieces)
     return QString();
   if (leg.piece->part == QLatin1String("out") || leg.piece->part == QLatin1String("back"))
-    return tr("Count these paces by themselves: they are no part of the leg’s count.");
+    return tr("These paces do not count for the leg.");
   if (!leg.paces || !leg.piece->run_paces || *leg.piece->run_paces < *leg.paces)
     return QString();
   const long from = *leg.piece->run_paces - *leg.paces;

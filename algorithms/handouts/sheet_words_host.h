@@ -4,7 +4,7 @@
 #include "handouts/leg_sheets_host.h"
 
 #include <QCoreApplication>
-#include <QString>
+#include <QStringList>
 
 namespace brushline {
 
@@ -28,8 +28,8 @@ public:
   //! From an hour on with hours: "112 min (1 h 52 min)".
   static QString minutes(const std::optional<double> &minutes);
   static QString legs(size_t count);
-  //! What to do on a piece of a leg: "Turn left, a quarter turn. Past Tarn."; empty for a whole leg.
-  static QString part(const SheetLeg &leg);
+  //! What to do on a piece of a leg, in sentences: "Turn left, a quarter turn.", "Past Tarn."; none for a whole leg.
+  static QStringList part(const SheetLeg &leg);
   //! How the paces of a piece count for its leg: "Count on from 100 to 180."; empty for a whole leg.
   static QString count(const SheetLeg &leg);
   static QString paces(const std::optional<long> &paces);
