@@ -115,6 +115,7 @@ private slots:
   void gapsGetBothPoints() {
     auto rows = threeLegs();
     rows[1].wkt = "LINESTRING(-55.1985 48.8, -55.1975 48.8)";
+    rows[1].values["warnings"] = "Starts 37 m from where the leg before ends.";
     rows.erase(rows.begin() + 2);
     const Layer legs = legsOf(rows);
     const GpxRun run({{"INPUT", valueOf(legs)}});
@@ -130,6 +131,96 @@ private slots:
     QVERIFY(text(points[1], "desc").contains("Neither bearing nor paces"));
     QCOMPARE(text(points[1], "magvar"), QString());
     QCOMPARE(run.outcome.results.value("POINT_COUNT").toDouble(), 4.0);
+  }
+
+  void lackingLegsAreTold() {
+    auto rows = threeLegs();
+    rows.erase(rows.begin() + 1);
+    const Layer one = legsOf(rows);
+    const GpxRun run({{"INPUT", valueOf(one)}});
+    VERIFY_EXPORTED(run);
+    QVERIFY2(text(run.gpx().routes[0], "desc").contains("CAUTION: leg 2 is not in this file."),
+             qPrintable(text(run.gpx().routes[0], "desc")));
+    QVERIFY2(run.warnings().contains("Route “North loop”: leg 2 is not in the file."), qPrintable(run.warnings()));
+
+    // With one route for both, who lacks a leg at the end is heeded too.
+    auto both = joined(threeLegs("Loop", {{"walker", "Ann"}}), threeLegs("Loop", {{"walker", "Bo"}}));
+    both.push_back({leg("Loop", 4, {{"walker", "Bo"}, {"paces", QVariant()}}), stretch(4)});
+    both.push_back({leg("Loop", 5, {{"walker", "Bo"}, {"paces", QVariant()}}), stretch(5)});
+    const Layer more = legsOf(both);
+    const GpxRun together({{"INPUT", valueOf(more)}, {"ONE_ROUTE", true}});
+    VERIFY_EXPORTED(together);
+    QCOMPARE(together.gpx().routes.size(), size_t(1));
+    QVERIFY2(text(together.gpx().routes[0], "desc").contains("CAUTION: legs 4–5 are not in this file."),
+             qPrintable(text(together.gpx().routes[0], "desc")));
+  }
+
+  // What detourlegs makes: a point for each piece, with the layer's numbers, that says what to do.
+  void legsWithDetours() {
+    const Layer routes = layer("routes", "LineString", "EPSG:32621", {field("route", FieldType::Text)},
+                               {{wkt("LINESTRING(600000 5400000,600300 5400000,600300 5400200)"), {QString("Loop")}}});
+    const Layer ponds =
+        layer("ponds", "Polygon", "EPSG:32621", {field("name", FieldType::Text)},
+              {{wkt("POLYGON((600100 5399980,600140 5399980,600140 5400020,600100 5400020,600100 5399980))"),
+                {QString("Tarn")}}});
+    const Layer walkers = table("walkers", {field("walker", FieldType::Text), field("paces_100m", FieldType::Real)},
+                                {{"Ann", 120.0}, {"Bo", 160.0}});
+    const QTemporaryDir folder;
+    const QString file = folder.filePath("legs.gpkg");
+    const Outcome made = brushline::test::run("brushline:detourlegs", {{"INPUT", valueOf(routes)},
+                                                                       {"ROUTE_FIELD", "route"},
+                                                                       {"OBSTACLES", valueOf(ponds)},
+                                                                       {"WALKERS", valueOf(walkers)},
+                                                                       {"DATE", "2026-06-01"},
+                                                                       {"OUTPUT", file}});
+    QVERIFY2(made.ok, qPrintable(made.said()));
+    const auto &rows = made.rows(); // piece by piece, Ann's and Bo's
+    QCOMPARE(rows.size(), size_t(12));
+    const GpxRun run({{"INPUT", file}});
+    VERIFY_EXPORTED(run);
+    QVERIFY2(run.outcome.warnings.isEmpty(), qPrintable(run.warnings()));
+    const Gpx gpx = run.gpx();
+    QCOMPARE(texts(gpx.routes, "name"), QStringList({"Ann: Loop", "Bo: Loop"}));
+    const QStringList before{"on: ", "out: ", "past: ", "back: ", "on: ", ""};
+    for (size_t walker = 0; walker < 2; ++walker) {
+      const auto points = gpx.points(walker);
+      QCOMPARE(texts(points, "name"), QStringList({"1a", "1b", "1c", "1d", "1e", "2", "End"}));
+      for (size_t i = 0; i < 6; ++i) {
+        const OutputRow &row = rows[2 * i + walker];
+        QCOMPARE(text(points[i], "cmt"),
+                 QStringLiteral("%1%2 %3 p").arg(before[int(i)], row.text("dial_text"), row.text("paces")));
+        for (const char *name : {"leg", "dial", "back_dial", "dist_m", "paces", "true_brg", "piece", "run_paces",
+                                 "count_m", "blocked_m"})
+          QCOMPARE(own(points[i], name).toDouble(), row.number(name));
+        for (const char *name : {"part", "turn", "side", "obstacle", "dial_text"})
+          QCOMPARE(own(points[i], name), row.text(name));
+      }
+      const QString out = text(points[1], "desc"), past = text(points[2], "desc");
+      QVERIFY2(out.startsWith("Leg 1b of 2. Turn right, a quarter turn. Out from the line, round Tarn. Set the dial to"),
+               qPrintable(out));
+      QVERIFY2(out.contains("These paces do not count for the leg."), qPrintable(out));
+      QVERIFY2(past.contains(QStringLiteral("Count on from %1 to %2.")
+                                 .arg(rows[walker].text("run_paces"), rows[4 + walker].text("run_paces"))),
+               qPrintable(past));
+      QVERIFY2(text(gpx.routes[walker], "desc").contains("Loop: 2 legs"), qPrintable(text(gpx.routes[walker], "desc")));
+    }
+    const std::unique_ptr<QgsVectorLayer> host(ogr(run.path, "route_points"));
+    QVERIFY(host->isValid());
+    const Output places = read(*host);
+    QCOMPARE(places.rows.size(), size_t(14));
+    for (size_t i = 0; i < 6; ++i) {
+      QCOMPARE(places.rows[i].text("leg_part"), rows[2 * i].text("part"));
+      QCOMPARE(places.rows[i].number("leg_run_paces"), rows[2 * i].number("run_paces"));
+    }
+
+    const GpxRun one({{"INPUT", file}, {"ONE_ROUTE", true}});
+    VERIFY_EXPORTED(one);
+    const QDomElement point = one.gpx().points()[2];
+    QCOMPARE(own(point, "run_paces_1").toDouble(), rows[4].number("run_paces"));
+    QCOMPARE(own(point, "run_paces_2").toDouble(), rows[5].number("run_paces"));
+    QVERIFY2(text(point, "desc").contains(QStringLiteral("Count on from %1 to %2.")
+                                              .arg(rows[1].text("run_paces"), rows[5].text("run_paces"))),
+             qPrintable(text(point, "desc")));
   }
 
   void unnamedEndsAndGaps() {
@@ -352,8 +443,11 @@ private slots:
     std::vector<LegRow> rows;
     for (int route = 0; route < 30; ++route)
       for (int i = 1; i <= 12; ++i)
-        rows.push_back({leg(QString("r%1").arg(route), i, {{"walker", route % 2 ? "Ann" : "Bo"}}),
-                        random.between(0, 1) < 0.2 ? stretch(i, 10 + route) : stretch(i, 40 + 0.01 * route)});
+        // A degree of a meridian is 111.04 km there (GeographicLib): a step aside is 111 m, as the parts of a route tell.
+        rows.push_back({leg(QString("r%1").arg(route), i,
+                            {{"walker", route % 2 ? "Ann" : "Bo"},
+                             {"warnings", "Starts 111 m from where the leg before ends."}}),
+                        stretch(i, 40 + 0.01 * route + (random.between(0, 1) < 0.2 ? 0.001 : 0))});
     const Layer legs = legsOf(rows);
     const GpxRun run({{"INPUT", valueOf(legs)}});
     VERIFY_EXPORTED(run);

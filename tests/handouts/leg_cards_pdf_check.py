@@ -83,13 +83,38 @@ def words_of(path):
     return words
 
 
+def label_of(leg, legs):
+    """What a card calls it: a leg with detours has several rows, told apart by letters."""
+    several = sum(other["leg"] == leg["leg"] for other in legs) > 1
+    return str(leg["leg"]) + (chr(ord("a") + leg["piece"] - 1) if several else "")
+
+
+def check_pieces(name, legs, text):
+    """What to do on each piece of a leg with detours, and how its paces count."""
+    for leg in legs:
+        if label_of(leg, legs) == str(leg["leg"]):
+            continue
+        told = []
+        if leg["turn"] and leg["piece"] > 1:
+            told.append("Turn %s, a quarter turn." % leg["turn"])
+        if leg["part"] == "past":
+            told.append("Past %s." % leg["obstacle"])
+        if leg["part"] in ("along", "past"):
+            told.append("from %d to %d." % (leg["run_paces"] - leg["paces"], leg["run_paces"]))
+        else:
+            told.append("These paces do not count for the leg.")
+        for words in told:
+            if words not in text:
+                problem("%s: leg %s does not say “%s”" % (name, label_of(leg, legs), words))
+
+
 def check_rows(name, words, legs, text):
     """Each leg's number, dial and paces stand in one line, and nothing is larger than the last two."""
     largest = max(word.height for word in words)
     for leg in legs:
         dial, paces = leg["dial_text"].split()[0], str(leg["paces"])
         found = []
-        for number in (word for word in words if word.text == str(leg["leg"])):
+        for number in (word for word in words if word.text == label_of(leg, legs)):
             beside = [word for word in words if word.page == number.page and word is not number
                       and abs(word.middle - number.middle) < 0.3 * largest]
             dials = [word for word in beside if word.text == dial and word.left > number.right]
@@ -202,6 +227,7 @@ def main():
         words = words_of(path)
         # As it was written: in the order of the rows, not of the page.
         check_rows(name, words, legs, " ".join(run("pdftotext", "-raw", path, "-").split()))
+        check_pieces(name, legs, " ".join(run("pdftotext", "-raw", path, "-").split()))
         check_map(name, path, words, legs, given.scale, not given.not_grid, given.with_legs)
         if not given.layers:
             small = min(words, key=lambda word: word.height)

@@ -61,6 +61,26 @@ annotate "$temporary/degrees.gpkg" "$temporary/degrees_legs.gpkg" "$temporary/de
 cards "$temporary/degrees" INPUT="$temporary/degrees_legs.gpkg" LAYERS="$temporary/degrees_legs.gpkg"
 check "$temporary/degrees_legs.gpkg" "$temporary/degrees" --not-grid --with-legs
 
+echo "-- legs with detours: a row for each piece"
+cat >"$temporary/across.geojson" <<'JSON'
+{"type": "FeatureCollection", "crs": {"type": "name", "properties": {"name": "EPSG:32621"}}, "features": [
+ {"type": "Feature", "properties": {"route": "Round the block"},
+  "geometry": {"type": "LineString", "coordinates": [[632200, 5406800], [632500, 5406800], [632500, 5407000]]}}]}
+JSON
+cat >"$temporary/block.geojson" <<'JSON'
+{"type": "FeatureCollection", "crs": {"type": "name", "properties": {"name": "EPSG:32621"}}, "features": [
+ {"type": "Feature", "properties": {"name": "Block"},
+  "geometry": {"type": "Polygon", "coordinates": [[[632300, 5406780], [632340, 5406780], [632340, 5406820],
+                                                   [632300, 5406820], [632300, 5406780]]]}}]}
+JSON
+process run brushline:detourlegs -- INPUT="$temporary/across.geojson" ROUTE_FIELD=route \
+  OBSTACLES="$temporary/block.geojson" DATE=2026-11-25 OUTPUT="$temporary/detours.gpkg"
+cards "$temporary/detours_a5" INPUT="$temporary/detours.gpkg"
+check "$temporary/detours.gpkg" "$temporary/detours_a5"
+cards "$temporary/detours_a6" INPUT="$temporary/detours.gpkg" PAPER=0 DIAGRAMS=true
+check "$temporary/detours.gpkg" "$temporary/detours_a6"
+pdftotext "$temporary/detours_a6/Round the block.pdf" - | grep '1c' >/dev/null || fail "no piece of leg 1."
+
 echo "-- what legs meet"
 cat >"$temporary/met.csv" <<'CSV'
 WKT,route,leg,feature,at_m,role

@@ -48,12 +48,14 @@ inline QString legLine(int number) {
   return QStringLiteral("LINESTRING(%1 5400000, %2 5400000)").arg(500000 + 100LL * number).arg(500100 + 100LL * number);
 }
 
-//! A layer of them with the fields of annotated legs, but for those left out.
-inline Layer legLayer(const std::vector<LegRow> &rows, const QStringList &without = {}) {
+//! A layer of them with the fields of annotated legs, but for those left out, and more.
+inline Layer legLayer(const std::vector<LegRow> &rows, const QStringList &without = {},
+                      const QList<QgsField> &more = {}) {
   QList<QgsField> fields;
   for (const QgsField &field : LegLayer::fields())
     if (!without.contains(field.name()))
       fields << field;
+  fields << more;
   std::vector<Row> made;
   for (const LegRow &row : rows) {
     QVariantList values;
@@ -63,6 +65,50 @@ inline Layer legLayer(const std::vector<LegRow> &rows, const QStringList &withou
     made.push_back({wkt(line == "none" ? QString() : line), values});
   }
   return layer("legs", "LineString", "EPSG:32621", fields, made);
+}
+
+//! Two legs, the first of which goes round a tarn as detourlegs writes it: 40 m on, 20 m out to the right, 30 m past, 20
+//! m back, 30 m on. 130 paces to 100 m.
+inline std::vector<LegRow> rowsWithDetour(const QVariantMap &others = {}) {
+  struct Piece {
+    int leg, piece, paces, run_paces;
+    double dist_m, count_m, dial;
+    const char *part, *turn, *line;
+  };
+  std::vector<LegRow> rows;
+  for (const Piece &one : {Piece{1, 1, 52, 52, 40, 40, 106, "along", "", "500100 5400000,500140 5400000"},
+                           Piece{1, 2, 26, 52, 20, 40, 196, "out", "right", "500140 5400000,500140 5399980"},
+                           Piece{1, 3, 39, 91, 30, 70, 106, "past", "left", "500140 5399980,500170 5399980"},
+                           Piece{1, 4, 26, 91, 20, 70, 16, "back", "left", "500170 5399980,500170 5400000"},
+                           Piece{1, 5, 39, 130, 30, 100, 106, "along", "right", "500170 5400000,500200 5400000"},
+                           Piece{2, 1, 130, 130, 100, 100, 106, "along", "", "500200 5400000,500300 5400000"}}) {
+    const bool aside = QLatin1String(one.part) != QLatin1String("along");
+    QVariantMap values{{"leg", one.leg},
+                       {"piece", one.piece},
+                       {"paces", one.paces},
+                       {"run_paces", one.run_paces},
+                       {"dist_m", one.dist_m},
+                       {"count_m", one.count_m},
+                       {"dial", one.dial},
+                       {"dial_text", QStringLiteral("%1°").arg(int(one.dial), 3, 10, QLatin1Char('0'))},
+                       {"part", one.part},
+                       {"turn", *one.turn ? QVariant(one.turn) : QVariant()},
+                       {"side", aside ? QVariant("right") : QVariant()},
+                       {"obstacle", aside ? QVariant("Tarn") : QVariant()},
+                       {"blocked_m", 0.0}};
+    for (auto other = others.begin(); other != others.end(); ++other)
+      values[other.key()] = other.value();
+    rows.push_back(legRow(values, QStringLiteral("LINESTRING(%1)").arg(QLatin1String(one.line))));
+  }
+  return rows;
+}
+
+inline Layer layerWithDetour(const std::vector<LegRow> &rows) {
+  return legLayer(rows, {},
+                  {field("part", FieldType::Text), field("piece", FieldType::Integer), field("turn", FieldType::Text),
+                   field("side", FieldType::Text), field("obstacle", FieldType::Text),
+                   field("count_m", FieldType::Real), field("run_paces", FieldType::Integer),
+                   field("blocked_m", FieldType::Real)});
 }
 
 //! A row of marks to be made, on a leg as above.

@@ -8,6 +8,7 @@
 
 #include <qgsexception.h>
 
+#include <algorithm>
 #include <limits>
 
 using namespace brushline;
@@ -211,6 +212,133 @@ private slots:
   void routesOfOneNameThatDoNotMeet() {
     const Read read = readSheets(legLayer({row(1), row(1, {}, "LINESTRING(500000 5410000,500100 5410000)"), row(2)}));
     VERIFY_SAYS(read.refusal, "Loop");
+  }
+
+  // A selection of two routes: the fourth leg begins 10 km from where the third ends.
+  void legsThatDoNotMeetAreOfTwoRoutes() {
+    const auto far = [](int leg) {
+      return QStringLiteral("LINESTRING(%1 5410000,%2 5410000)").arg(500000 + 100 * leg).arg(500100 + 100 * leg);
+    };
+    // In no order: numbers tell it.
+    const Read read = readSheets(legLayer({row(5, {}, far(5)), row(2), row(1), row(4, {}, far(4)), row(3)}));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QCOMPARE(read.sheets.size(), size_t(2));
+    const bool first = read.sheets[0].route == QLatin1String("Loop");
+    const LegSheet &one = read.sheets[first ? 0 : 1], &other = read.sheets[first ? 1 : 0];
+    QCOMPARE(one.route, QString("Loop"));
+    QCOMPARE(numbers(one), (std::vector<int>{1, 2, 3}));
+    QVERIFY(one.missing.empty());
+    QCOMPARE(other.route, QString("Loop (2)"));
+    QCOMPARE(numbers(other), (std::vector<int>{4, 5}));
+    QCOMPARE(other.missing, (std::vector<int>{1, 2, 3}));
+    VERIFY_SAYS(read.warnings.join('\n'), "several routes are called “Loop”");
+  }
+
+  // Parts of one route lie apart, and their warnings say how far, in the language of who made them: 50 m here.
+  void partsOfARouteStayTogether_data() {
+    QTest::addColumn<QString>("warnings");
+    QTest::addColumn<bool>("together");
+    QTest::newRow("English") << "Mind the bog. Starts 50 m from where the leg before ends." << true;
+    QTest::newRow("German") << "Beginnt 50 m von dort entfernt, wo die vorige Teilstrecke endet." << true;
+    QTest::newRow("other metres") << "Starts 500 m from where the leg before ends." << false;
+    QTest::newRow("other words") << "Mind the bog." << false;
+    QTest::newRow("minutes") << "Wait 50 minutes." << false;
+    QTest::newRow("nothing") << "" << false;
+  }
+  void partsOfARouteStayTogether() {
+    QFETCH(QString, warnings);
+    QFETCH(bool, together);
+    const Read read = readSheets(
+        legLayer({row(1), row(2, {{"warnings", warnings}}, "LINESTRING(500250 5400000,500350 5400000)")}));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QCOMPARE(read.sheets.size(), size_t(together ? 1 : 2));
+  }
+
+  void legsInDisorderAreRefused() {
+    std::vector<LegRow> rows;
+    for (int leg = 1; leg <= 150; ++leg) // ten kilometres apart by turns
+      rows.push_back(row(leg, {}, QStringLiteral("LINESTRING(500000 %1,500100 %1)").arg(5400000 + leg % 2 * 10000)));
+    const Read read = readSheets(legLayer(rows));
+    for (const char *word : {"INPUT", "Loop", "name"})
+      QVERIFY2(read.refusal.contains(QLatin1String(word)), qPrintable(read.refusal));
+  }
+
+  void piecesOfALegStayTogether() {
+    std::vector<LegRow> rows = rowsWithDetour();
+    for (const LegRow &one : rowsWithDetour({{"walker", "Bo"}}))
+      rows.push_back(one);
+    std::reverse(rows.begin(), rows.end());
+    const Read read = readSheets(layerWithDetour(rows));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QVERIFY2(read.warnings.isEmpty(), qPrintable(read.warnings.join('\n')));
+    QCOMPARE(read.sheets.size(), size_t(2));
+    for (const LegSheet &sheet : read.sheets) {
+      QCOMPARE(sheet.route, QString("Loop"));
+      QVERIFY(sheet.missing.empty());
+      QCOMPARE(sheet.legs.size(), size_t(6));
+      QCOMPARE(sheet.legCount(), size_t(2));
+      QStringList labels;
+      for (const SheetLeg &leg : sheet.legs)
+        labels << leg.label();
+      QCOMPARE(labels, (QStringList{"1a", "1b", "1c", "1d", "1e", "2"}));
+      QCOMPARE(sheet.paces().value(), 52L + 26 + 39 + 26 + 39 + 130);
+      const SheetPiece &past = sheet.legs[2].piece.value();
+      QCOMPARE(past.part, QString("past"));
+      QCOMPARE(past.turn, QString("left"));
+      QCOMPARE(past.side, QString("right"));
+      QCOMPARE(past.obstacle, QString("Tarn"));
+      QCOMPARE(past.count_m.value(), 70.0);
+      QCOMPARE(past.run_paces.value(), 91L);
+      QCOMPARE(past.blocked_m.value(), 0.0);
+      QVERIFY(!sheet.legs[5].in_pieces);
+    }
+  }
+
+  // Routes of one name, each with a detour, are told apart as without.
+  void piecesOfRoutesOfOneName() {
+    std::vector<LegRow> rows = rowsWithDetour();
+    for (const LegRow &one : rowsWithDetour({{"paces", 77}}))
+      rows.push_back(one);
+    const Read read = readSheets(layerWithDetour(rows));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QCOMPARE(read.sheets.size(), size_t(2));
+    QCOMPARE(read.sheets[1].route, QString("Loop (2)"));
+    QCOMPARE(read.sheets[1].legs.size(), size_t(6));
+    QCOMPARE(read.sheets[1].legs[1].label(), QString("1b"));
+  }
+
+  void aLegOfWhichAPieceIsLacking_data() {
+    QTest::addColumn<int>("lacking"); // the how many-eth row, from 0
+    QTest::addColumn<bool>("useless");
+    for (const bool useless : {false, true})
+      for (int i = 0; i < 5; ++i)
+        QTest::newRow(qPrintable(QStringLiteral("%1 %2").arg(useless ? "without paces" : "not there").arg(i)))
+            << i << useless;
+  }
+  void aLegOfWhichAPieceIsLacking() {
+    QFETCH(int, lacking);
+    QFETCH(bool, useless);
+    std::vector<LegRow> rows = rowsWithDetour();
+    if (useless)
+      rows[size_t(lacking)].values["paces"] = QVariant();
+    else
+      rows.erase(rows.begin() + lacking);
+    const Read read = readSheets(layerWithDetour(rows));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    QCOMPARE(read.sheets.size(), size_t(1));
+    QCOMPARE(numbers(read.sheets.front()), std::vector<int>{2});
+    QCOMPARE(read.sheets.front().missing, std::vector<int>{1});
+    VERIFY_SAYS(read.warnings.join('\n'), "leg 1");
+  }
+
+  // They count from the start of a whole leg.
+  void marksOfLegsInPiecesArePassedOver() {
+    const Read read = readSheets(layerWithDetour(rowsWithDetour()), markLayer({{1, 1, 30, 39, ""}, {2, 1, 50, 65, ""}}));
+    QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
+    for (size_t i = 0; i < 5; ++i)
+      QVERIFY(read.sheets.front().legs[i].marks.empty());
+    QCOMPARE(read.sheets.front().legs[5].marks.size(), size_t(1));
+    VERIFY_SAYS(read.warnings.join('\n'), "1 mark(s)");
   }
 
   void legsOfNoUseArePassedOverAndTold() {

@@ -518,6 +518,81 @@ private slots:
     VERIFY_HAS(wordsOf(tables.text("index.html")), "2 legs · without 2–4, 6–7 ·");
   }
 
+  // What detourlegs makes: each row of the layer is one of the table, with all its fields, and the page says what to do.
+  void legsWithDetours() {
+    const Layer routes =
+        layer("routes", "LineString", "EPSG:32621", {field("route", FieldType::Text)},
+              {{wkt("LINESTRING(600000 5400000,600300 5400000,600300 5400200)"), {QString("Loop")}}});
+    const Layer ponds =
+        layer("ponds", "Polygon", "EPSG:32621", {field("name", FieldType::Text)},
+              {{wkt("POLYGON((600100 5399980,600140 5399980,600140 5400020,600100 5400020,600100 5399980))"),
+                {QString("<Tarn>")}}});
+    const QTemporaryDir folder;
+    const QString file = folder.filePath("legs.gpkg");
+    const Outcome made = run("brushline:detourlegs", {{"INPUT", valueOf(routes)},
+                                                      {"ROUTE_FIELD", "route"},
+                                                      {"OBSTACLES", valueOf(ponds)},
+                                                      {"DATE", "2026-06-01"},
+                                                      {"OUTPUT", file}});
+    QVERIFY2(made.ok, qPrintable(made.said()));
+    const Output given = made.output();
+    const auto &rows = given.rows;
+    QCOMPARE(rows.size(), size_t(6)); // five pieces, and the second leg
+    const Outcome outcome = run(id, {{"INPUT", file}, {"FOLDER", folder.filePath("out")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY2(outcome.warnings.isEmpty(), qPrintable(outcome.said()));
+    QCOMPARE(outcome.results.value("FILE_COUNT").toInt(), 3);
+
+    QgsVectorLayer back(folder.filePath("out/Loop.csv"), "back", "ogr");
+    QVERIFY(back.isValid());
+    const Output csv = read(back);
+    QStringList names = given.fields.names();
+    names.removeAll("fid");
+    QCOMPARE(csv.fields.names(), names);
+    QCOMPARE(csv.rows.size(), rows.size());
+    for (size_t i = 0; i < rows.size(); ++i)
+      for (const QString &name : names) {
+        const QByteArray key = name.toLatin1();
+        if (rows[i].null(key))
+          QVERIFY2(csv.rows[i].text(key).isEmpty(), key);
+        else if (given.fields.field(name).isNumeric())
+          QVERIFY2(sameBits(csv.rows[i].number(key), rows[i].number(key)), key);
+        else if (name != QLatin1String("date"))
+          QCOMPARE(csv.rows[i].text(key), rows[i].text(key));
+      }
+
+    QFile page(folder.filePath("out/Loop.html"));
+    QVERIFY(page.open(QIODevice::ReadOnly));
+    const QString words = wordsOf(QString::fromUtf8(page.readAll()));
+    const QStringList labels{"1a", "1b", "1c", "1d", "1e", "2"};
+    for (size_t i = 0; i < rows.size(); ++i)
+      VERIFY_HAS(words, QStringLiteral("%1 %2 %3").arg(labels[int(i)], rows[i].text("dial_text"), rows[i].text("paces")));
+    const auto run_paces = [&](size_t i) { return rows[i].text("run_paces"); };
+    VERIFY_HAS(words, QStringLiteral("Along the line. Count from 0 to %1.").arg(run_paces(0)));
+    // The detour is to the right: detour_legs_algorithm_test.cpp.
+    VERIFY_HAS(words, "Turn right, a quarter turn. Out from the line, round <Tarn>. These paces do not count");
+    VERIFY_HAS(words, QStringLiteral("Turn left, a quarter turn. Past <Tarn>. Count on from %1 to %2.")
+                          .arg(run_paces(0), run_paces(2)));
+    VERIFY_HAS(words, "Turn left, a quarter turn. Back to the line. These paces do not count for the leg.");
+    VERIFY_HAS(words, QStringLiteral("Turn right, a quarter turn. On along the line. Count on from %1 to %2.")
+                          .arg(run_paces(2), run_paces(4)));
+    VERIFY_HAS(words, "All 2 legs");
+  }
+
+  // A leg that starts with the way out: whoever comes from the leg before has nothing to turn from.
+  void aDetourAtTheStart() {
+    std::vector<LegRow> rows = rowsWithDetour();
+    rows.erase(rows.begin());
+    for (size_t i = 0; i < 4; ++i)
+      rows[i].values["piece"] = int(i) + 1;
+    const Tables tables(layerWithDetour(rows));
+    VERIFY_RAN(tables);
+    const QString words = wordsOf(tables.page());
+    VERIFY_HAS(words, "1a 196° 26");
+    VERIFY_HAS(words, "Out to the right of the line, round Tarn.");
+    VERIFY_LACKS(words, "Turn right, a quarter turn. Out");
+  }
+
   void aLackingLeg() {
     const Tables tables(legLayer({row(1), row(3)}));
     VERIFY_HAS(wordsOf(tables.page()), "Leg 2 is not in this table. Do not walk on past it by these numbers.");
