@@ -72,8 +72,9 @@ void CardTable::arrangeColumns(double width) {
                      mOwnColumns ? 0 : widest(mType.small, [&](const CardLeg &leg) { return way(leg); })});
   };
   const Face numbers{mType.name.points + 1, true};
-  mNumber.width = std::max({widest(numbers, [](const CardLeg &leg) { return std::to_string(leg.number) + leg.letter; }) + 2,
-                            numbers.em() * 1.5, mRuler.width(mWords.leg, mType.small)});
+  mNumber.width =
+      std::max({widest(numbers, [](const CardLeg &leg) { return std::to_string(leg.number) + leg.letter; }) + 2,
+                numbers.em() * 1.5, mRuler.width(mWords.leg, mType.small)});
   mPicture.width = mPictures ? mType.picture : 0;
   const double others = mNumber.width + gap + (mPictures ? mPicture.width + gap : 0);
   // The numbers take half of what is left at most, so that names keep some room; they stay the largest.

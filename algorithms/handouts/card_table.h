@@ -26,7 +26,9 @@ struct CardType {
 //! A leg as a card shows it: texts ready to be read.
 struct CardLeg {
   int number = 0;
-  std::string letter; //!< behind the number, of a piece of a leg; else empty
+  //! Behind the number, of a piece of a leg; else empty.
+  std::string letter;
+
   std::string dial;  //!< empty: no compass can be used
   std::string unit;  //!< of the dial
   std::string paces; //!< figures alone, as the next two

@@ -111,7 +111,7 @@ private:
   GpxCounts mCounts;
   long mDone = 0, mSteps = 1;
   long mLacking = 0; // routes that lack legs
-  QDate mDay; // the last one that was written
+  QDate mDay;        // the last one that was written
   QString mDayText;
 };
 
@@ -226,8 +226,7 @@ void Export::route(const Line &line) {
     mFeedback->pushWarning((missing.size() == 1 ? tr("Route “%1”: leg %2 is not in the file.")
                                                 : tr("Route “%1”: legs %2 are not in the file."))
                                .arg(name, SheetWords::numbers(missing)));
-  mWriter.beginRoute({name, LegWords::shortRoute(line.walked),
-                      words.route(line.walked), tr("compass legs")},
+  mWriter.beginRoute({name, LegWords::shortRoute(line.walked), words.route(line.walked), tr("compass legs")},
                      ++mCounts.routes);
   mWriter.beginExtensions();
   mWriter.own(element::route, sheet.route);

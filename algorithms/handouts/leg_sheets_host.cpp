@@ -156,10 +156,14 @@ std::optional<SheetPiece> pieceFrom(const Values &row) {
                                  QStringLiteral("back")};
   if (number < 1 || number > greatestNumber || !parts.contains(part))
     return std::nullopt;
-  return SheetPiece{int(number),          part,
-                    row.text("turn"),     row.text("side"),
-                    row.text("obstacle"), row.real("count_m"),
-                    row.whole("run_paces"), row.real("blocked_m")};
+  return SheetPiece{int(number),
+                    part,
+                    row.text("turn"),
+                    row.text("side"),
+                    row.text("obstacle"),
+                    row.real("count_m"),
+                    row.whole("run_paces"),
+                    row.real("blocked_m")};
 }
 
 SheetLeg legFrom(const Values &row) {

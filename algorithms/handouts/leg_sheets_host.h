@@ -29,13 +29,13 @@ struct SheetPiece {
   QString turn;   //!< left or right, the quarter turn at the piece's start; empty: none
   QString side;   //!< left or right, where the detour lies
   QString obstacle;
-  std::optional<double> count_m;  //!< of the leg, at the piece's end
-  std::optional<long> run_paces;  //!< likewise: the count to go on with
+  std::optional<double> count_m; //!< of the leg, at the piece's end
+  std::optional<long> run_paces; //!< likewise: the count to go on with
   std::optional<double> blocked_m;
 };
 
-//! A leg, or a piece of one, as a row of annotated legs has it. Bearings in degrees from the north that is named; what the row does not
-//! tell is none, or empty.
+//! A leg, or a piece of one, as a row of annotated legs has it. Bearings in degrees from the north that is named; what
+//! the row does not tell is none, or empty.
 struct SheetLeg {
   int number = 0;
   QString from, to; //!< names of its ends
@@ -54,7 +54,7 @@ struct SheetLeg {
   std::optional<double> drift_m, along_m; //!< one sigma
   QString warnings;
   Place start, end;
-  std::vector<SheetMark> marks; //!< in order; empty without MARKS
+  std::vector<SheetMark> marks;    //!< in order; empty without MARKS
   std::optional<SheetPiece> piece; //!< none: its layer knows whole legs only
   bool in_pieces = false;          //!< the leg has several, a row each
 
@@ -99,8 +99,8 @@ void check(const ParameterReader &reader);
 /**
  * Reads INPUT, and MARKS where the algorithm has it and it is given, into sheets in the order in which they are met.
  * Legs without a line, without number or without paces are passed over, counted and told; so are marks that belong to
- * no leg, or lie elsewhere than they say (those of another run). A leg in pieces of which one is lacking or of no use is
- * passed over whole; it has no marks, which count from its start.
+ * no leg, or lie elsewhere than they say (those of another run). A leg in pieces of which one is lacking or of no use
+ * is passed over whole; it has no marks, which count from its start.
  *
  * Each leg begins where the one before ends, unless its warnings tell how far from there it starts. Several routes of
  * one name are told apart where the rows tell: each one's legs follow each other, numbered from 1; or each number comes

@@ -143,8 +143,7 @@ public:
 QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const {
   const SheetLeg &leg = *walked.front().leg;
   const bool several = walked.size() > 1;
-  QString text =
-      tr("Leg %1 of %2").arg(leg.label()).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
+  QString text = tr("Leg %1 of %2").arg(leg.label()).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
   if (!leg.from.isEmpty() && !leg.to.isEmpty())
     text += tr(", from %1 to %2").arg(leg.from, leg.to);
   else if (!leg.from.isEmpty())
@@ -269,10 +268,10 @@ QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
     text += tr(", %1 m").arg(rounded(*length, 0));
   text += QLatin1Char('.');
   if (const std::vector<int> lacking = missing(walked); !lacking.empty())
-    say(text, (lacking.size() == 1
-                   ? tr("CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.")
-                   : tr("CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers."))
-                  .arg(SheetWords::numbers(lacking)));
+    say(text,
+        (lacking.size() == 1 ? tr("CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.")
+                             : tr("CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers."))
+            .arg(SheetWords::numbers(lacking)));
   for (const LegSheet *each : walked) {
     QStringList own;
     if (const auto count = each->paces())

@@ -189,15 +189,16 @@ private slots:
         const OutputRow &row = rows[2 * i + walker];
         QCOMPARE(text(points[i], "cmt"),
                  QStringLiteral("%1%2 %3 p").arg(before[int(i)], row.text("dial_text"), row.text("paces")));
-        for (const char *name : {"leg", "dial", "back_dial", "dist_m", "paces", "true_brg", "piece", "run_paces",
-                                 "count_m", "blocked_m"})
+        for (const char *name :
+             {"leg", "dial", "back_dial", "dist_m", "paces", "true_brg", "piece", "run_paces", "count_m", "blocked_m"})
           QCOMPARE(own(points[i], name).toDouble(), row.number(name));
         for (const char *name : {"part", "turn", "side", "obstacle", "dial_text"})
           QCOMPARE(own(points[i], name), row.text(name));
       }
       const QString out = text(points[1], "desc"), past = text(points[2], "desc");
-      QVERIFY2(out.startsWith("Leg 1b of 2. Turn right, a quarter turn. Out from the line, round Tarn. Set the dial to"),
-               qPrintable(out));
+      QVERIFY2(
+          out.startsWith("Leg 1b of 2. Turn right, a quarter turn. Out from the line, round Tarn. Set the dial to"),
+          qPrintable(out));
       QVERIFY2(out.contains("These paces do not count for the leg."), qPrintable(out));
       QVERIFY2(past.contains(QStringLiteral("Count on from %1 to %2.")
                                  .arg(rows[walker].text("run_paces"), rows[4 + walker].text("run_paces"))),
@@ -218,9 +219,11 @@ private slots:
     const QDomElement point = one.gpx().points()[2];
     QCOMPARE(own(point, "run_paces_1").toDouble(), rows[4].number("run_paces"));
     QCOMPARE(own(point, "run_paces_2").toDouble(), rows[5].number("run_paces"));
-    QVERIFY2(text(point, "desc").contains(QStringLiteral("Count on from %1 to %2.")
-                                              .arg(rows[1].text("run_paces"), rows[5].text("run_paces"))),
-             qPrintable(text(point, "desc")));
+    QVERIFY2(
+        text(point, "desc")
+            .contains(
+                QStringLiteral("Count on from %1 to %2.").arg(rows[1].text("run_paces"), rows[5].text("run_paces"))),
+        qPrintable(text(point, "desc")));
   }
 
   void unnamedEndsAndGaps() {
@@ -443,11 +446,11 @@ private slots:
     std::vector<LegRow> rows;
     for (int route = 0; route < 30; ++route)
       for (int i = 1; i <= 12; ++i)
-        // A degree of a meridian is 111.04 km there (GeographicLib): a step aside is 111 m, as the parts of a route tell.
-        rows.push_back({leg(QString("r%1").arg(route), i,
-                            {{"walker", route % 2 ? "Ann" : "Bo"},
-                             {"warnings", "Starts 111 m from where the leg before ends."}}),
-                        stretch(i, 40 + 0.01 * route + (random.between(0, 1) < 0.2 ? 0.001 : 0))});
+        // A step aside is 111 m, as parts of a route tell: a degree of a meridian is 111.04 km there (GeographicLib).
+        rows.push_back(
+            {leg(QString("r%1").arg(route), i,
+                 {{"walker", route % 2 ? "Ann" : "Bo"}, {"warnings", "Starts 111 m from where the leg before ends."}}),
+             stretch(i, 40 + 0.01 * route + (random.between(0, 1) < 0.2 ? 0.001 : 0))});
     const Layer legs = legsOf(rows);
     const GpxRun run({{"INPUT", valueOf(legs)}});
     VERIFY_EXPORTED(run);

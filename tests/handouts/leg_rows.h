@@ -67,8 +67,8 @@ inline Layer legLayer(const std::vector<LegRow> &rows, const QStringList &withou
   return layer("legs", "LineString", "EPSG:32621", fields, made);
 }
 
-//! Two legs, the first of which goes round a tarn as detourlegs writes it: 40 m on, 20 m out to the right, 30 m past, 20
-//! m back, 30 m on. 130 paces to 100 m.
+//! Two legs, the first of which goes round a tarn as detourlegs writes it: 40 m on, 20 m out to the right, 30 m past,
+//! 20 m back, 30 m on. 130 paces to 100 m.
 inline std::vector<LegRow> rowsWithDetour(const QVariantMap &others = {}) {
   struct Piece {
     int leg, piece, paces, run_paces;

@@ -248,8 +248,8 @@ private slots:
   void partsOfARouteStayTogether() {
     QFETCH(QString, warnings);
     QFETCH(bool, together);
-    const Read read = readSheets(
-        legLayer({row(1), row(2, {{"warnings", warnings}}, "LINESTRING(500250 5400000,500350 5400000)")}));
+    const Read read =
+        readSheets(legLayer({row(1), row(2, {{"warnings", warnings}}, "LINESTRING(500250 5400000,500350 5400000)")}));
     QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
     QCOMPARE(read.sheets.size(), size_t(together ? 1 : 2));
   }
@@ -333,7 +333,8 @@ private slots:
 
   // They count from the start of a whole leg.
   void marksOfLegsInPiecesArePassedOver() {
-    const Read read = readSheets(layerWithDetour(rowsWithDetour()), markLayer({{1, 1, 30, 39, ""}, {2, 1, 50, 65, ""}}));
+    const Read read =
+        readSheets(layerWithDetour(rowsWithDetour()), markLayer({{1, 1, 30, 39, ""}, {2, 1, 50, 65, ""}}));
     QVERIFY2(read.refusal.isEmpty(), qPrintable(read.refusal));
     for (size_t i = 0; i < 5; ++i)
       QVERIFY(read.sheets.front().legs[i].marks.empty());

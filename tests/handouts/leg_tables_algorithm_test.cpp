@@ -518,11 +518,10 @@ private slots:
     VERIFY_HAS(wordsOf(tables.text("index.html")), "2 legs · without 2–4, 6–7 ·");
   }
 
-  // What detourlegs makes: each row of the layer is one of the table, with all its fields, and the page says what to do.
+  // What detourlegs makes: each row of the layer is one of the table, with all its fields; the page says what to do.
   void legsWithDetours() {
-    const Layer routes =
-        layer("routes", "LineString", "EPSG:32621", {field("route", FieldType::Text)},
-              {{wkt("LINESTRING(600000 5400000,600300 5400000,600300 5400200)"), {QString("Loop")}}});
+    const Layer routes = layer("routes", "LineString", "EPSG:32621", {field("route", FieldType::Text)},
+                               {{wkt("LINESTRING(600000 5400000,600300 5400000,600300 5400200)"), {QString("Loop")}}});
     const Layer ponds =
         layer("ponds", "Polygon", "EPSG:32621", {field("name", FieldType::Text)},
               {{wkt("POLYGON((600100 5399980,600140 5399980,600140 5400020,600100 5400020,600100 5399980))"),
@@ -566,7 +565,8 @@ private slots:
     const QString words = wordsOf(QString::fromUtf8(page.readAll()));
     const QStringList labels{"1a", "1b", "1c", "1d", "1e", "2"};
     for (size_t i = 0; i < rows.size(); ++i)
-      VERIFY_HAS(words, QStringLiteral("%1 %2 %3").arg(labels[int(i)], rows[i].text("dial_text"), rows[i].text("paces")));
+      VERIFY_HAS(words,
+                 QStringLiteral("%1 %2 %3").arg(labels[int(i)], rows[i].text("dial_text"), rows[i].text("paces")));
     const auto run_paces = [&](size_t i) { return rows[i].text("run_paces"); };
     VERIFY_HAS(words, QStringLiteral("Along the line. Count from 0 to %1.").arg(run_paces(0)));
     // The detour is to the right: detour_legs_algorithm_test.cpp.
