@@ -372,12 +372,10 @@ AimSpread AimPlanner::spreadOf(const AnnotatedLeg &leg, size_t walker) const {
 }
 
 // The aim that the dial can show: of the numbers on both sides the one nearer to the destination that is enough, else
-// the better one.
+// the better one; none where neither meets the line.
 std::optional<AimPlanner::Aim> AimPlanner::onTheDial(const Trip &trip, const AnnotatedLeg &leg, const Aim &aim,
                                                      const AimSpread &spread) const {
   const Compass &compass = mSetting.legs.compass;
-  if (!leg.dial)
-    return std::nullopt;
   const Angle exact = compass.north == North::True   ? leg.true_bearing.angle()
                       : compass.north == North::Grid ? leg.grid_bearing.angle()
                                                      : leg.magnetic_bearing.value_or(MagneticBearing()).angle();
@@ -401,10 +399,10 @@ std::optional<AimPlanner::Aim> AimPlanner::onTheDial(const Trip &trip, const Ann
   return best;
 }
 
-std::optional<AimedLeg> AimPlanner::toDestination(const Trip &trip, const View &view, size_t walker,
-                                                  const Progress &progress) {
+std::optional<AimedLeg> AimPlanner::toDestination(const Trip &trip, const View &view, size_t walker, AimSide side,
+                                                  AimFailure &failure, const Progress &progress) {
   AnnotatedLeg leg = annotate(trip, walker, trip.to->on.place, progress);
-  AimSide side = mSetting.rule.side;
+  const bool choose = side == AimSide::Choose;
   std::optional<Aim> aim;
   const auto go = [&] {
     const Place end =
@@ -415,8 +413,10 @@ std::optional<AimedLeg> AimPlanner::toDestination(const Trip &trip, const View &
   for (int i = 0; i < 4; ++i) {
     progress.check();
     const std::optional<Aim> next = aimTo(trip, view, side, spreadOf(leg, walker));
-    if (!next)
+    if (!next) {
+      failure = AimFailure::NoAim;
       return std::nullopt;
+    }
     const bool same = aim && std::abs(turnFrom(aim->bearing, next->bearing)) < settled;
     side = next->side;
     aim = next;
@@ -424,11 +424,18 @@ std::optional<AimedLeg> AimPlanner::toDestination(const Trip &trip, const View &
     if (same)
       break;
   }
-  if (mSetting.rule.whole_dial)
-    if (const auto shown = onTheDial(trip, leg, *aim, spreadOf(leg, walker))) {
-      aim = shown;
-      go();
+  if (mSetting.rule.whole_dial && leg.dial) {
+    aim = onTheDial(trip, leg, *aim, spreadOf(leg, walker));
+    if (!aim) {
+      std::optional<AimedLeg> other;
+      if (choose)
+        other = toDestination(trip, view, walker, side == AimSide::Left ? AimSide::Right : AimSide::Left, failure,
+                              progress);
+      failure = AimFailure::OffTheDial;
+      return other;
     }
+    go();
+  }
   return finished(trip, *aim, std::move(leg), walker);
 }
 
@@ -453,7 +460,7 @@ std::optional<AimFailure> AimPlanner::lookAtEach(const Trip &trip, std::vector<V
 }
 
 std::optional<AimedLeg> AimPlanner::toAnyLine(const Trip &trip, const std::vector<View> &views, size_t walker,
-                                              bool &sure, const Progress &progress) {
+                                              bool &sure, AimFailure &failure, const Progress &progress) {
   const FanPiece *nearest = nullptr;
   const View *where = nullptr;
   for (const View &view : views)
@@ -471,8 +478,10 @@ std::optional<AimedLeg> AimPlanner::toAnyLine(const Trip &trip, const std::vecto
   for (int i = 0; i < 3; ++i) {
     progress.check();
     const std::optional<Aim> next = surest(views, spreadOf(leg, walker), progress);
-    if (!next)
+    if (!next) {
+      failure = AimFailure::NoLine;
       return std::nullopt;
+    }
     const bool same = aim && std::abs(turnFrom(aim->bearing, next->bearing)) < settled;
     aim = next;
     leg = annotate(trip, walker, placeAt(aim->bearing, aim->metres), progress);
@@ -480,11 +489,14 @@ std::optional<AimedLeg> AimPlanner::toAnyLine(const Trip &trip, const std::vecto
       break;
   }
   sure = std::round(1000 * aim->chance) >= 1000 && walkOn * aim->metres <= aim->view->reach_m;
-  if (mSetting.rule.whole_dial)
-    if (const auto shown = onTheDial(trip, leg, *aim, spreadOf(leg, walker))) {
-      aim = shown;
-      leg = annotate(trip, walker, placeAt(aim->bearing, aim->metres), progress);
+  if (mSetting.rule.whole_dial && leg.dial) {
+    aim = onTheDial(trip, leg, *aim, spreadOf(leg, walker));
+    if (!aim) {
+      failure = AimFailure::OffTheDial;
+      return std::nullopt;
     }
+    leg = annotate(trip, walker, placeAt(aim->bearing, aim->metres), progress);
+  }
   return finished(trip, *aim, std::move(leg), walker);
 }
 
@@ -623,9 +635,10 @@ AimPlan AimPlanner::plan(const AimStart &start, const Progress &progress) {
             look(trip, mSetting.rule.tell_apart ? std::optional(trip.to->on.line) : std::nullopt, view, progress))
       return fail(*failure);
     for (size_t walker = 0; walker < mAnnotators.size(); ++walker) {
-      std::optional<AimedLeg> aimed = toDestination(trip, view, walker, progress);
+      AimFailure why{};
+      std::optional<AimedLeg> aimed = toDestination(trip, view, walker, mSetting.rule.side, why, progress);
       if (!aimed)
-        return fail(AimFailure::NoAim);
+        return fail(why);
       plan.legs.push_back(std::move(*aimed));
     }
     return plan;
@@ -647,7 +660,8 @@ AimPlan AimPlanner::plan(const AimStart &start, const Progress &progress) {
   bool all = trip.around_m >= reach;
   for (size_t walker = 0; walker < mAnnotators.size();) {
     bool sure = false;
-    std::optional<AimedLeg> aimed = toAnyLine(trip, views, walker, sure, progress);
+    AimFailure why{};
+    std::optional<AimedLeg> aimed = toAnyLine(trip, views, walker, sure, why, progress);
     if (!all && !(aimed && sure)) {
       all = true;
       trip.around_m = reach;
@@ -656,7 +670,7 @@ AimPlan AimPlanner::plan(const AimStart &start, const Progress &progress) {
       continue;
     }
     if (!aimed)
-      return fail(AimFailure::NoLine);
+      return fail(why);
     plan.legs.push_back(std::move(*aimed));
     ++walker;
   }

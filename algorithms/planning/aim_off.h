@@ -102,6 +102,7 @@ enum class AimFailure {
   NoDestination, //!< no destination within reach
   TooFar,        //!< the destination asked for is out of reach
   NoAim,         //!< no bearing meets the line so that the turn leads to the destination
+  OffTheDial,    //!< one does, but the numbers of the dial beside it do not
 };
 
 struct AimPlan {
@@ -123,7 +124,8 @@ struct AimStart {
  * the aim is the drift of the annotated leg; how far one has come does not matter, since the line itself tells. The aim
  * is the smallest angle beside the destination at which the chance of meeting the line where the turn leads to the
  * destination is at least the confidence; or the one with the greatest chance where no angle reaches it. Angles up to
- * 75 degrees are tried.
+ * 75 degrees are tried. With whole_dial the aim is then a number of the dial beside that angle; where neither of the two
+ * meets the line as it has to, there is no aim (with the side left open, none to that side).
  *
  * What counts as met: the line as seen from the start (LineFan), within reach, and no farther than half as far again as
  * on the aimed bearing itself; with a destination also no farther than three times the distance to it. Another line met
@@ -175,11 +177,13 @@ private:
   AimSpread spreadOf(const AnnotatedLeg &leg, size_t walker) const;
   std::optional<Aim> onTheDial(const Trip &trip, const AnnotatedLeg &leg, const Aim &aim,
                                const AimSpread &spread) const;
-  std::optional<AimedLeg> toDestination(const Trip &trip, const View &view, size_t walker, const Progress &progress);
+  //! \param failure why, where there is none.
+  std::optional<AimedLeg> toDestination(const Trip &trip, const View &view, size_t walker, AimSide side,
+                                        AimFailure &failure, const Progress &progress);
   std::optional<AimFailure> lookAtEach(const Trip &trip, std::vector<View> &views, const Progress &progress) const;
-  //! \param sure whether no line farther off can be better.
+  //! \param sure whether no line farther off can be better. \param failure why, where there is none.
   std::optional<AimedLeg> toAnyLine(const Trip &trip, const std::vector<View> &views, size_t walker, bool &sure,
-                                    const Progress &progress);
+                                    AimFailure &failure, const Progress &progress);
   AimedLeg finished(const Trip &trip, const Aim &aim, AnnotatedLeg leg, size_t walker);
   void walkAlong(const OnLine &from, AimedLeg &aimed);
   std::optional<AimCatch> catchBeyond(const Trip &trip, double bearing, double metres) const;

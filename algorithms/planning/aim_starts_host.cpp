@@ -159,6 +159,9 @@ QString AimStarts::reason(AimFailure failure) const {
         "has no bearing that meets the line where one turn leads to the destination: the line ends there or bends "
         "away, or another line lies in front of it. Try the other SIDE, or TELL_APART where one line cannot be taken "
         "for another.");
+  case AimFailure::OffTheDial:
+    return tr("has no aim that stands on the dial: the numbers on both sides of the best bearing miss the line. Give a "
+              "finer DIAL_STEP if the compass has one, the other SIDE, or another start.");
   }
   return QString();
 }

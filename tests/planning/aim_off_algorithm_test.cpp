@@ -161,10 +161,18 @@ private slots:
   void shortTrailIsNotClaimedToBeSure() {
     const Layer starts = camp(), huts = hut();
     const Layer trails = lines({{"Short Path", "LINESTRING(599985 5401000,600015 5401000)"}});
-    const Outcome outcome = run(id, with(starts, trails, {{"DESTINATIONS", valueOf(huts)}, {"SIDE", 2}}));
+    QVariantMap more{{"DESTINATIONS", valueOf(huts)}, {"SIDE", 2}, {"DIAL_STEP", 0.5}, {"NORTH", 1}};
+    const Outcome outcome = run(id, with(starts, trails, more));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     const OutputRow &row = outcome.rows().front();
     QVERIFY(row.number("side_prob") < 0.6);
+    // The hut lies 1.02 degrees from true north (the convergence: 1.36 degrees from the zone's meridian times the sine of
+    // 48.7, by hand), the path's end at 1.88: of a dial in 2 degrees neither 0 nor 2 meets it.
+    more.insert("DIAL_STEP", 2);
+    const Outcome off = run(id, with(starts, trails, more));
+    QVERIFY(!off.ok);
+    QVERIFY2(off.said().contains("no aim that stands on the dial") && off.said().contains("DIAL_STEP"),
+             qPrintable(off.said()));
     QVERIFY(row.text("warnings").contains(QStringLiteral("Not sure")));
     QVERIFY(outcome.warnings.join(QLatin1Char(' ')).contains(QStringLiteral("1 start(s) have no aim as sure")));
   }

@@ -267,6 +267,45 @@ private slots:
       }
   }
 
+  // A trail from 5 m to 30 m beside the way north, 1000 m off, seen from 0.29 to 1.72 degrees (tangent): of a dial in 2
+  // degrees neither 0 nor 2 meets it, so there is no aim; in half degrees there is, and its chances are the number's.
+  void noNumberOfTheDialMeetsTheLine() {
+    Trial trial;
+    trial.lines = {trial.country.line("trail", {{{5, 1000}, {30, 1000}}})};
+    trial.destinations = {{5, 1000}};
+    trial.rule.side = AimSide::Right;
+    trial.rule.whole_dial = true;
+    trial.legs.compass.step = 2;
+    const AimPlan off = trial.plan();
+    QVERIFY(off.failure == AimFailure::OffTheDial);
+    QVERIFY(off.legs.empty());
+    trial.destinations.clear();
+    QVERIFY(trial.plan().failure == AimFailure::OffTheDial);
+    trial.destinations = {{5, 1000}};
+    trial.rule.whole_dial = false;
+    const double exact = trial.aimed().leg.true_bearing.degrees();
+    QVERIFY(exact > 0.29 && exact < 1.72);
+    trial.rule.whole_dial = true;
+    trial.legs.compass.step = 0.5;
+    const AimedLeg half = trial.aimed();
+    VERIFY_NEAR(half.leg.true_bearing.degrees(), *half.leg.dial, 1e-6, "on the dial");
+    QVERIFY(*half.leg.dial > 0.29 && *half.leg.dial < 1.72);
+
+    // 13 m of trail to the left are less than 25 m to the right, but 0 on the dial meets them. With the example's 15.45
+    // m: Phi(5 / 15.45) - Phi(-8 / 15.45) = 0.627 - 0.302 (normal table, by hand).
+    trial.lines = {trial.country.line("trail", {{{-8, 1000}, {30, 1000}}})};
+    trial.rule.side = AimSide::Choose;
+    trial.legs.compass.step = 2;
+    const AimedLeg left = trial.aimed();
+    QCOMPARE(left.side, AimSide::Left);
+    QCOMPARE(left.turn, LineTurn::Right);
+    QCOMPARE(std::remainder(*left.leg.dial, 360), 0.0);
+    VERIFY_NEAR(left.right, 0.325, 0.003, "chance");
+    QVERIFY(said(left, AimRemark::NotSure));
+    trial.rule.side = AimSide::Right;
+    QVERIFY(trial.plan().failure == AimFailure::OffTheDial);
+  }
+
   void byChance_data() {
     QTest::addColumn<int>("side");
     QTest::addColumn<QString>("trail");
