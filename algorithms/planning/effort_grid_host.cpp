@@ -4,6 +4,7 @@
 #include "quantities/progress.h"
 #include "shared/base_algorithm.h"
 #include "shared/geodesic.h"
+#include "shared/geodesic_chords.h"
 #include "shared/grid_north.h"
 #include "shared/place_reader_host.h"
 #include "shared/source_features_host.h"
@@ -31,15 +32,36 @@ void project(const Project &to, const Place &place, double &x, double &y) {
   y = ys[0];
 }
 
-// Whether a system counts metres that are metres on the ground between two places.
-bool countsMetres(const QgsCoordinateReferenceSystem &crs, const Project &to, const Place &a, const Place &b) {
+// Short ways from a place in four directions, so that a system that stretches but one of them is found out.
+std::vector<GeodesicChord> waysAround(const Place &place, const Project &to) {
+  std::vector<GeodesicChord> ways;
+  for (const double bearing : {0, 45, 90, 135})
+    for (const GeodesicChord &chord : chordsAlong(place, TrueBearing(Angle::degrees(bearing)), Length::metres(100), to))
+      if (chord.end_m - chord.start_m > 1e-3)
+        ways.push_back(chord);
+  return ways;
+}
+
+// Whether a system counts metres that are metres on the ground at a place, in whatever direction.
+bool countsMetres(const QgsCoordinateReferenceSystem &crs, const Project &to, const Place &place) {
   if (crs.isGeographic() || crs.mapUnits() != host::metres)
     return false;
-  double ax, ay, bx, by;
-  project(to, a, ax, ay);
-  project(to, b, bx, by);
-  const double onGround = geodesicBetween(a, b).length.metres();
-  return std::abs(std::hypot(bx - ax, by - ay) / onGround - 1) < 0.01;
+  const std::vector<GeodesicChord> ways = waysAround(place, to);
+  return std::all_of(ways.begin(), ways.end(), [](const GeodesicChord &way) {
+    return std::abs(std::hypot(way.x1 - way.x0, way.y1 - way.y0) / (way.end_m - way.start_m) - 1) < 0.01;
+  });
+}
+
+// The least length of a raster's cells on the ground at a place, metres; infinite where its system does not reach.
+double cellOnGround(const TiledGrid &grid, const Project &to, const Place &place) {
+  double least = HUGE_VAL;
+  for (const GeodesicChord &way : waysAround(place, to)) {
+    const CellPosition from = grid.cellOf(way.x0, way.y0), at = grid.cellOf(way.x1, way.y1);
+    const double cells = std::hypot(at.column - from.column, at.row - from.row);
+    if (std::isfinite(cells))
+      least = std::min(least, (way.end_m - way.start_m) / cells);
+  }
+  return least;
 }
 } // namespace
 
@@ -50,7 +72,10 @@ PlanGround::PlanGround(const ParameterReader &reader, const GroundInput &input, 
     longest = std::max(longest, geodesicBetween(pair.start, pair.end).length.metres());
   const auto &dem = *input.dem;
   const PlacePair &first = pairs.front();
-  const bool demGrid = dem && countsMetres(dem->crs(), dem->project(), first.start, first.end);
+  const Project toDem = dem ? dem->project() : Project();
+  const bool demGrid = dem && std::all_of(pairs.begin(), pairs.end(), [&](const PlacePair &pair) {
+                         return countsMetres(dem->crs(), toDem, pair.start) && countsMetres(dem->crs(), toDem, pair.end);
+                       });
   mCrs = demGrid ? dem->crs() : QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid(first.start)));
   mToGrid = projectInto(mCrs, mTransforms);
   if (dem)
@@ -68,8 +93,9 @@ PlanGround::PlanGround(const ParameterReader &reader, const GroundInput &input, 
   box.grow(margin);
   mCell = input.cell_m;
   if (!(mCell > 0) && mDem)
-    mCell = std::min(mDem->shape().cell_width, mDem->shape().cell_height) * (dem->crs().isGeographic() ? 111320 : 1);
-  if (!(mCell > 0))
+    mCell = demGrid ? std::min(mDem->shape().cell_width, mDem->shape().cell_height)
+                    : cellOnGround(*mDem, toDem, first.start);
+  if (!(mCell > 0 && std::isfinite(mCell)))
     mCell = std::max(2.0, std::round(std::max(box.width(), box.height()) / 1000));
   // On the terrain model's own cells the heights are its own.
   double left = std::floor(box.xMinimum() / mCell) * mCell, top = std::ceil(box.yMaximum() / mCell) * mCell;

@@ -28,7 +28,8 @@ struct GroundInput {
 
 /**
  * The grid that routes are planned on, in a projected system in metres: the terrain model's, when its metres are
- * metres on the ground here within 1 percent, else the UTM zone of the middle of the pairs.
+ * metres on the ground at all starts and ends within 1 percent, in whatever direction, else the UTM zone of the first
+ * start.
  */
 class PlanGround {
   Q_DECLARE_TR_FUNCTIONS(brushline::PlanGround)

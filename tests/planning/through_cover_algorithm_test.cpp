@@ -2,6 +2,7 @@
 #include "support/host_fixture.h"
 
 #include <QFile>
+#include <qgscoordinatetransform.h>
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
 #include <qgsrasterrenderer.h>
@@ -186,6 +187,54 @@ private slots:
     const Outcome fenced = run(id, given(a, b, {{"BARRIERS", valueOf(pen)}}));
     QVERIFY(!fenced.ok);
     QVERIFY2(fenced.said().contains(QLatin1String("the start is enclosed by barriers")), qPrintable(fenced.said()));
+  }
+
+  // Terrain models whose units are not metres on the ground: the cells are as long as theirs are on the ground, and so a
+  // bank of 20 m over one of them is seen. By hand: Mercator stretches by 1 / cos(60) = 2 both ways, equidistant
+  // cylindrical that much to the east only; a US survey foot is 1200/3937 m (EPSG 9003).
+  void cellsAreMeasuredOnTheGround_data() {
+    QTest::addColumn<QString>("system");
+    QTest::addColumn<double>("longitude");
+    QTest::addColumn<double>("latitude");
+    QTest::addColumn<double>("cell");
+    QTest::addColumn<double>("metres");
+    QTest::newRow("feet") << "EPSG:2264" << -79.0 << 35.5 << 30.0 << 30 * 1200.0 / 3937;
+    QTest::newRow("Mercator") << "EPSG:3857" << 15.0 << 60.0 << 20.0 << 10.0;
+    QTest::newRow("one way only") << "EPSG:4087" << 15.0 << 60.0 << 20.0 << 10.0;
+    QTest::newRow("degrees") << "EPSG:4326" << 15.0 << 60.0 << 20 / 111320.0 << 10.0;
+  }
+  void cellsAreMeasuredOnTheGround() {
+    QFETCH(QString, system);
+    QFETCH(double, longitude);
+    QFETCH(double, latitude);
+    QFETCH(double, cell);
+    QFETCH(double, metres);
+    const QString degrees = QStringLiteral("EPSG:4326");
+    const QgsCoordinateReferenceSystem from(degrees), to(system);
+    const QgsCoordinateTransform toDem(from, to, QgsCoordinateTransformContext());
+    const QgsPointXY middle = toDem.transform(longitude, latitude);
+    RasterShape shape;
+    shape.crs = system;
+    shape.transform = {middle.x() - 150 * cell, cell, 0, middle.y() + 150 * cell, 0, -cell};
+    shape.columns = shape.rows = 300;
+    shape.no_data = -9999;
+    writeRaster(file("flat.tif"), shape, [](double, double, int) { return 5.0; });
+    writeRaster(file("bank.tif"), shape, [&](double, double y, int) { return y < middle.y() ? 5.0 : 25.0; });
+    const auto at = [&](double north) {
+      return QStringLiteral("POINT(%1 %2)").arg(longitude, 0, 'f', 6).arg(latitude + north, 0, 'f', 6);
+    };
+    const Layer a = points(QStringLiteral("a"), {{"", at(-0.0018)}}, degrees),
+                b = points(QStringLiteral("b"), {{"", at(0.0018)}}, degrees);
+    const Outcome flat = run(id, given(a, b, {{"DEM", file("flat.tif")}, {"EFFORT", file("flat effort.tif")}}));
+    QVERIFY2(flat.ok, qPrintable(flat.said()));
+    const QgsRasterLayer effort(file("flat effort.tif"), QStringLiteral("effort"), QStringLiteral("gdal"));
+    QVERIFY(effort.isValid());
+    QVERIFY2(effort.crs().authid().startsWith(QLatin1String("EPSG:326")), qPrintable(effort.crs().authid()));
+    QVERIFY2(std::abs(effort.rasterUnitsPerPixelX() - metres) < 0.06,
+             qPrintable(QString::number(effort.rasterUnitsPerPixelX())));
+    const Outcome bank = run(id, given(a, b, {{"DEM", file("bank.tif")}}));
+    QVERIFY(!bank.ok);
+    QVERIFY2(bank.said().contains(QStringLiteral("enclosed by ground steeper than 30°")), qPrintable(bank.said()));
   }
 
   // One bad pair does not stop the others; each is told with its reason.
