@@ -150,11 +150,24 @@ bool cutToBox(CellPosition &from, CellPosition &to, double columns, double rows)
 
 } // namespace
 
+float EffortGrid::slownessForLegs(size_t cell) const {
+  const float slowness = mSlowness[mCodes[cell]];
+  if (slowness < closed || mOpenForLegs.empty())
+    return slowness;
+  const auto found = mOpenForLegs.find(cell);
+  return found == mOpenForLegs.end() ? slowness : mSlowness[found->second];
+}
+
+void EffortGrid::closeByBarrier(size_t cell) {
+  if (mCodes[cell] != noHeight && mCodes[cell] != steep)
+    mCodes[cell] = uint8_t(barrier);
+}
+
 void EffortGrid::addBarrierLine(const std::vector<CellPosition> &line) {
   const auto close = [&](double column, double row) {
     const auto c = int64_t(std::floor(column)), r = int64_t(std::floor(row));
     if (c >= 0 && r >= 0 && c < mColumns && r < mRows)
-      mCodes[index(c, r)] = uint8_t(barrier);
+      closeByBarrier(index(c, r));
   };
   for (size_t i = 1; i < line.size(); ++i) {
     CellPosition a = line[i - 1], b = line[i];
@@ -205,7 +218,7 @@ void EffortGrid::closeInside(const std::vector<std::vector<CellPosition>> &rings
       const auto first = int64_t(std::ceil(std::max(0.0, crossings[i] - 0.5)));
       const double last = std::min(double(mColumns) - 1, crossings[i + 1] - 0.5);
       for (int64_t column = first; double(column) <= last; ++column)
-        mCodes[index(column, row)] = uint8_t(barrier);
+        closeByBarrier(index(column, row));
     }
   }
 }
@@ -289,7 +302,7 @@ double EffortGrid::legSeconds(CellPosition from, CellPosition to, const PaceTabl
     }
     const double end = std::min({nextColumn, nextRow, nextStep, 1.0});
     if (end - at > sliver) {
-      const float slowness = mSlowness[mCodes[size_t(cell)]];
+      const float slowness = slownessForLegs(size_t(cell));
       if (!(slowness < closed))
         return closed;
       if (!mTouched.empty() && mTouched[size_t(cell)] && touchesSegments(size_t(cell), from, to))
@@ -302,8 +315,8 @@ double EffortGrid::legSeconds(CellPosition from, CellPosition to, const PaceTabl
     if (end >= 1 - sliver)
       break;
     const bool leavesColumn = nextColumn <= end + sliver, leavesRow = nextRow <= end + sliver;
-    if (leavesColumn && leavesRow && !(mSlowness[mCodes[size_t(cell + columnStep)]] < closed) &&
-        !(mSlowness[mCodes[size_t(cell + rowStep)]] < closed))
+    if (leavesColumn && leavesRow && !(slownessForLegs(size_t(cell + columnStep)) < closed) &&
+        !(slownessForLegs(size_t(cell + rowStep)) < closed))
       return closed; // between two closed cells that touch at a corner
     if (leavesColumn) {
       cell += columnStep;

@@ -11,6 +11,7 @@
 #include <limits>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -78,6 +79,9 @@ public:
   void setKind(int64_t column, int64_t row, int kind) { mCodes[index(column, row)] = uint8_t(kind); }
   int kindAt(int64_t column, int64_t row) const { return mCodes[index(column, row)]; }
   bool isOpen(int64_t column, int64_t row) const { return mSlowness[mCodes[index(column, row)]] < closed; }
+  //! Opens a closed cell for legs alone, which are tested exactly against barrier lines: one stands beside a fence.
+  //! Searches do not step over it.
+  void openForLegs(int64_t column, int64_t row, int kind) { mOpenForLegs[index(column, row)] = uint8_t(kind); }
   void setHeight(int64_t column, int64_t row, float metres) { mHeights[index(column, row)] = metres; }
   bool contains(CellPosition at) const {
     return at.column >= 0 && at.row >= 0 && at.column < double(mColumns) && at.row < double(mRows);
@@ -87,7 +91,7 @@ public:
   //! (central differences; one-sided beside cells without height). Once the row and its neighbours have their heights.
   void closeSteep(int64_t row, double mostSlope);
 
-  //! A line that may not be crossed, in cells.
+  //! A line that may not be crossed, in cells. What is steep or without height stays so.
   void addBarrierLine(const std::vector<CellPosition> &line);
   //! Closes what lies inside rings by the even-odd rule; their lines are to be added too.
   void closeInside(const std::vector<std::vector<CellPosition>> &rings);
@@ -126,6 +130,8 @@ private:
   struct Segment {
     CellPosition from, to;
   };
+  float slownessForLegs(size_t cell) const;
+  void closeByBarrier(size_t cell);
   double heightAt(double column, double row) const;
   bool touchesSegments(size_t cell, CellPosition from, CellPosition to) const;
 
@@ -138,6 +144,7 @@ private:
   std::vector<Segment> mSegments;
   std::vector<std::pair<uint32_t, uint32_t>> mSegmentsOf; // cell, segment; sorted
   std::vector<bool> mTouched;
+  std::unordered_map<size_t, uint8_t> mOpenForLegs; // cell, kind
 };
 
 } // namespace brushline

@@ -409,7 +409,8 @@ QString PlanGround::refusal(const Place &place) {
   kind = kindOf(cover);
   if (!mGrid->kinds()[size_t(kind)].speed_factor)
     return cover < 0 ? tr("lies on ground without known cover") : tr("lies in %1").arg(inWords(kind));
-  mGrid->setKind(column, row, kind);
+  if (!mGrid->isOpen(column, row))
+    mGrid->openForLegs(column, row, kind);
   return QString();
 }
 

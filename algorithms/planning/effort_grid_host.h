@@ -42,7 +42,7 @@ public:
   void fill(QgsProcessingFeedback *feedback, const std::function<void(double share)> &told);
   //! Bars lines and polygons. Throws Cancelled.
   void bar(const ParameterReader &reader, const QString &key, QgsProcessingFeedback *feedback);
-  //! Why a place cannot be a start or an end; empty: it can, and its cell is open from now on.
+  //! Why a place cannot be a start or an end; empty: it can, and its cell is open for legs from now on.
   QString refusal(const Place &place);
 
   const EffortGrid &grid() const { return *mGrid; }

@@ -45,6 +45,29 @@ struct EffortSurface::Ring {
   }
 };
 
+double EffortSurface::lineSeconds(CellPosition from, CellPosition to) const {
+  const double seconds = mGrid.legSeconds(from, to, mPace);
+  const auto stepped = [&](CellPosition at) { return mGrid.isOpen(int64_t(at.column), int64_t(at.row)); };
+  if (seconds < never && mAllowed && !(stepped(from) && stepped(to)) && !mAllowed(from, to))
+    return never;
+  return seconds;
+}
+
+std::vector<std::pair<size_t, double>> EffortSurface::lastCells(CellPosition place) const {
+  std::vector<std::pair<size_t, double>> cells;
+  if (!mGrid.contains(place))
+    return cells;
+  const auto column = int64_t(place.column), row = int64_t(place.row);
+  if (mGrid.isOpen(column, row))
+    return {{mGrid.index(column, row), 0}};
+  for (int k = 0; k < 8; ++k) {
+    const CellPosition centre{double(column + columnOf[k]) + 0.5, double(row + rowOf[k]) + 0.5};
+    if (const double seconds = lineSeconds(centre, place); seconds < never)
+      cells.emplace_back(mGrid.index(column + columnOf[k], row + rowOf[k]), seconds);
+  }
+  return cells;
+}
+
 void EffortSurface::start(const std::vector<CellPosition> &sources) {
   mSources = sources;
   mStarts.clear();
@@ -52,8 +75,6 @@ void EffortSurface::start(const std::vector<CellPosition> &sources) {
     if (!mGrid.contains(source))
       continue;
     const auto middleColumn = int64_t(source.column), middleRow = int64_t(source.row);
-    if (!mGrid.isOpen(middleColumn, middleRow))
-      continue;
     for (int64_t row = std::max<int64_t>(0, middleRow - startRadius);
          row <= std::min(mGrid.rows() - 1, middleRow + startRadius); ++row)
       for (int64_t column = std::max<int64_t>(0, middleColumn - startRadius);
@@ -61,7 +82,7 @@ void EffortSurface::start(const std::vector<CellPosition> &sources) {
         if (std::hypot(double(column - middleColumn), double(row - middleRow)) > startRadius + 0.5 ||
             !mGrid.isOpen(column, row))
           continue;
-        const auto seconds = float(mGrid.legSeconds(source, {double(column) + 0.5, double(row) + 0.5}, mPace));
+        const auto seconds = float(lineSeconds(source, {double(column) + 0.5, double(row) + 0.5}));
         const size_t cell = mGrid.index(column, row);
         if (seconds < mSeconds[cell]) {
           mSeconds[cell] = seconds;
@@ -148,8 +169,7 @@ void EffortSurface::settleAll(Ring &ring, const Goal *goal, const Progress &prog
   const auto metres = float(mGrid.cell().metres());
   const float halfStraight = 0.5f * metres * (Level ? mPace.level() : 1.0f), halfSlanting = halfStraight * diagonal;
   const float perStraight = 1 / metres, perSlanting = 1 / (metres * diagonal);
-  const size_t goalCell =
-      goal && mGrid.contains(goal->at) ? mGrid.index(int64_t(goal->at.column), int64_t(goal->at.row)) : 0;
+  const auto goalCells = goal ? lastCells(goal->at) : std::vector<std::pair<size_t, double>>();
   float last = never; // seconds to go on to
   size_t nextStart = 0, count = 0;
 
@@ -191,8 +211,9 @@ void EffortSurface::settleAll(Ring &ring, const Goal *goal, const Progress &prog
       }
       const float here = mSeconds[cell], slow = slowness[codes[cell]];
       const float height = Level ? 0 : heights[cell];
-      if (cell == goalCell && goal)
-        last = here + float(goal->beyond.seconds());
+      for (const auto &[goalCell, seconds] : goalCells)
+        if (cell == goalCell)
+          last = std::min(last, here + float(seconds + goal->beyond.seconds()));
       float straightSlow[4];
       const auto reach = [&](size_t other, int direction, float otherSlow, bool straight) {
         float seconds = (straight ? halfStraight : halfSlanting) * (slow + otherSlow);
@@ -263,10 +284,10 @@ double EffortSurface::secondsTo(CellPosition place) const {
     for (int64_t column = std::max<int64_t>(0, middleColumn - 1);
          column <= std::min(mGrid.columns() - 1, middleColumn + 1); ++column)
       if (const float to = secondsAt(column, row); to < never)
-        best = std::min(best, double(to) + mGrid.legSeconds({double(column) + 0.5, double(row) + 0.5}, place, mPace));
+        best = std::min(best, double(to) + lineSeconds({double(column) + 0.5, double(row) + 0.5}, place));
   for (const CellPosition &source : mSources)
     if (std::hypot(source.column - place.column, source.row - place.row) < startRadius)
-      best = std::min(best, mGrid.legSeconds(source, place, mPace));
+      best = std::min(best, lineSeconds(source, place));
   return best;
 }
 
@@ -291,7 +312,7 @@ std::vector<CellPosition> EffortSurface::wayTo(CellPosition place) const {
     CellPosition best = mSources.front();
     double least = HUGE_VAL;
     for (const CellPosition &source : mSources)
-      if (const double seconds = mGrid.legSeconds(source, at, mPace); seconds < least) {
+      if (const double seconds = lineSeconds(source, at); seconds < least) {
         least = seconds;
         best = source;
       }
@@ -299,7 +320,7 @@ std::vector<CellPosition> EffortSurface::wayTo(CellPosition place) const {
   };
   way.push_back(place);
   CellPosition at = place;
-  // The cell of the place may itself never have been reached: go to the neighbour it is reached from.
+  // The cell of the place may itself never have been reached: go to the neighbour or the source it is reached from.
   if (!(mSeconds[cellOf(at)] < never)) {
     double best = never;
     CellPosition next = at;
@@ -307,12 +328,16 @@ std::vector<CellPosition> EffortSurface::wayTo(CellPosition place) const {
       const CellPosition centre{std::floor(place.column) + columnOf[k] + 0.5, std::floor(place.row) + rowOf[k] + 0.5};
       if (!mGrid.contains(centre) || !(mSeconds[cellOf(centre)] < never))
         continue;
-      const double seconds = double(mSeconds[cellOf(centre)]) + mGrid.legSeconds(centre, place, mPace);
+      const double seconds = double(mSeconds[cellOf(centre)]) + lineSeconds(centre, place);
       if (seconds < best) {
         best = seconds;
         next = centre;
       }
     }
+    const CellPosition source = nearestSource(place);
+    if (std::hypot(source.column - place.column, source.row - place.row) < startRadius &&
+        lineSeconds(source, place) <= best)
+      return {source, place};
     at = next;
     if (best < never)
       way.push_back(at);
@@ -324,7 +349,7 @@ std::vector<CellPosition> EffortSurface::wayTo(CellPosition place) const {
     if (from == fromSource) {
       const CellPosition centre{std::floor(at.column) + 0.5, std::floor(at.row) + 0.5};
       const CellPosition source = nearestSource(at);
-      if (!(mGrid.legSeconds(source, at, mPace) < never))
+      if (!(lineSeconds(source, at) < never))
         way.push_back(centre); // from there it is open
       way.push_back(nearestSource(way.back()));
       break;

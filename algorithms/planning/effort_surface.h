@@ -7,6 +7,7 @@
 
 #include <functional>
 #include <map>
+#include <utility>
 #include <vector>
 
 namespace brushline {
@@ -18,15 +19,21 @@ namespace brushline {
  * needed (Dial's ordering). A step to one of the eight neighbours takes the mean of the two cells' times; as eight
  * directions alone make a way up to 8 percent too long, a cell that comes up for settling is first reached once more
  * from between the two neighbours it is reached from soonest (the least over the edge between them, whose times are
- * taken to change evenly). Round each source (24 cells) straight lines are timed exactly.
+ * taken to change evenly). Round each source (24 cells) straight lines are timed exactly. Into and out of a cell that is
+ * open for legs alone only straight lines lead.
  *
  * Accuracy: on even ground within 0.5 percent of the straight line's time in every direction, never above the time
  * by eight neighbours. Times are single precision.
  */
 class EffortSurface {
 public:
-  //! \param grid, pace are borrowed.
-  EffortSurface(const EffortGrid &grid, const PaceTable &pace) : mGrid(grid), mPace(pace) {}
+  //! Whether a straight line may be walked, beyond what the grid says.
+  using Allowed = std::function<bool(CellPosition from, CellPosition to)>;
+
+  //! \param grid, pace are borrowed. \param allowed asked of the lines that begin or end in a cell that is open for legs
+  //! alone; may be null.
+  EffortSurface(const EffortGrid &grid, const PaceTable &pace, Allowed allowed = nullptr)
+      : mGrid(grid), mPace(pace), mAllowed(std::move(allowed)) {}
 
   //! How far a search goes.
   struct Goal {
@@ -68,9 +75,15 @@ private:
   template <bool Level> void refine(size_t cell);
   template <bool Level> void refineBetween(size_t cell, size_t straight, size_t slanting);
   void start(const std::vector<CellPosition> &sources);
+  //! Seconds of a straight line from or to a source or place.
+  double lineSeconds(CellPosition from, CellPosition to) const;
+  //! The cells a place is reached from last, with the seconds from there: its own, or those around that see it where
+  //! none steps into its own.
+  std::vector<std::pair<size_t, double>> lastCells(CellPosition place) const;
 
   const EffortGrid &mGrid;
   const PaceTable &mPace;
+  Allowed mAllowed;
   LargeVector<float> mSeconds;
   LargeVector<uint8_t> mFrom; // the direction of the neighbour a cell is reached from; its top bit once settled
   std::vector<std::pair<float, uint32_t>> mStarts; // by time

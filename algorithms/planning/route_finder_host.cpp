@@ -29,11 +29,7 @@ FoundRoute RouteFinder::find(const PlacePair &pair, bool everywhere, const Progr
     if (const CellPosition at = mSetting.ground.cellOf(mSetting.places[i]);
         grid.contains(at) && grid.isOpen(int64_t(at.column), int64_t(at.row)))
       places.push_back({at, int(i)});
-  const auto exact = [&](CellPosition from, CellPosition to) {
-    return mSetting.walked(mSetting.ground.placeOf(from), mSetting.ground.placeOf(to));
-  };
-  const auto allowed = [&](CellPosition from, CellPosition to) { return exact(from, to).has_value(); };
-  const LegPlanner planner(grid, mSetting.pace, mSetting.rule, allowed);
+  const LegPlanner planner(grid, mSetting.pace, mSetting.rule, allowed());
   const auto plan = planner.plan(mSurface, start, end, places, progress);
   if (!plan) {
     const auto bends = planner.pulledTight(mSurface.wayTo(end), progress);
@@ -91,12 +87,14 @@ QString RouteFinder::described(const EffortSurface::Enclosure &enclosure) const 
 QString RouteFinder::whyNoWay(CellPosition start, CellPosition end, const Progress &progress) {
   const EffortSurface::Enclosure fromStart = mSurface.enclosure(start, progress);
   if (fromStart.cells == 0)
-    return tr("no way leads out of the start's own cell: a barrier line runs through the start.");
-  EffortSurface back(mSetting.ground.grid(), mSetting.pace);
+    return tr("no way leads out of the start's own cell: a barrier, or ground that nobody walks, runs through it. Give a "
+              "smaller CELL, or move the start.");
+  EffortSurface back(mSetting.ground.grid(), mSetting.pace, allowed());
   back.search({end}, nullptr, progress);
   const EffortSurface::Enclosure fromEnd = back.enclosure(end, progress);
   if (fromEnd.cells == 0)
-    return tr("no way leads out of the end's own cell: a barrier line runs through the end.");
+    return tr("no way leads out of the end's own cell: a barrier, or ground that nobody walks, runs through it. Give a "
+              "smaller CELL, or move the end.");
   return fromStart.cells <= fromEnd.cells
              ? tr("there is no way: the start is enclosed by %1.").arg(described(fromStart))
              : tr("there is no way: the end is enclosed by %1.").arg(described(fromEnd));

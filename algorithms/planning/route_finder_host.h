@@ -32,7 +32,7 @@ public:
   };
 
   explicit RouteFinder(Setting setting)
-      : mSetting(std::move(setting)), mSurface(mSetting.ground.grid(), mSetting.pace) {}
+      : mSetting(std::move(setting)), mSurface(mSetting.ground.grid(), mSetting.pace, allowed()) {}
 
   //! \param everywhere the surface is searched to its ends, for EFFORT. Throws Cancelled.
   FoundRoute find(const PlacePair &pair, bool everywhere, const Progress &progress, const Told &told);
@@ -43,6 +43,12 @@ public:
                                             const Told &told);
 
 private:
+  //! Whether a leg may be walked, by its exact time.
+  EffortSurface::Allowed allowed() const {
+    return [this](CellPosition from, CellPosition to) {
+      return mSetting.walked(mSetting.ground.placeOf(from), mSetting.ground.placeOf(to)).has_value();
+    };
+  }
   QString whyNoWay(CellPosition start, CellPosition end, const Progress &progress);
   QString described(const EffortSurface::Enclosure &enclosure) const;
 

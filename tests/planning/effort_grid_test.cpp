@@ -156,6 +156,33 @@ private slots:
     QVERIFY(std::isfinite(grid.legSeconds({0.5, 0.5}, {4.2, 4.2}, pace)));
   }
 
+  // A fence over steep ground, or over ground without height, does not make it ground that only a fence closes.
+  void barriersOverSteepGround() {
+    EffortGrid grid = even(3, 3);
+    grid.setKind(0, 1, EffortGrid::steep);
+    grid.setKind(1, 1, EffortGrid::noHeight);
+    grid.addBarrierLine({{0, 1.5}, {3, 1.5}});
+    grid.closeInside({{{0, 1}, {3, 1}, {3, 2}, {0, 2}}});
+    QCOMPARE(grid.kindAt(0, 1), int(EffortGrid::steep));
+    QCOMPARE(grid.kindAt(1, 1), int(EffortGrid::noHeight));
+    QCOMPARE(grid.kindAt(2, 1), int(EffortGrid::barrier));
+  }
+
+  // Beside a fence, in its cell: legs are open on the one side of it, and closed across it.
+  void openForLegsAlone() {
+    EffortGrid grid = even(10, 10);
+    const int open = grid.kindAt(0, 0);
+    grid.addBarrierLine({{0, 4.5}, {10, 4.5}});
+    grid.finishBarriers();
+    const PaceTable pace(walker);
+    QVERIFY(std::isinf(grid.legSeconds({5.5, 4.2}, {5.5, 2.5}, pace)));
+    grid.openForLegs(5, 4, open);
+    VERIFY_NEAR(grid.legSeconds({5.5, 4.2}, {5.5, 2.5}, pace), 5 * 1.7 * double(pace.level()), 1e-4, "this side");
+    QVERIFY(std::isinf(grid.legSeconds({5.5, 4.2}, {5.5, 4.8}, pace)));
+    QVERIFY(std::isinf(grid.legSeconds({5.5, 4.2}, {5.5, 6.5}, pace)));
+    QVERIFY(!grid.isOpen(5, 4)); // for steps
+  }
+
   void areas() {
     EffortGrid grid = even(10, 10);
     const std::vector<CellPosition> outer{{1, 1}, {9, 1}, {9, 9}, {1, 9}}, hole{{3, 3}, {7, 3}, {7, 7}, {3, 7}};

@@ -125,6 +125,57 @@ private slots:
     QVERIFY(std::isinf(other.secondsAt(17, 17)));
   }
 
+  // A start in a cell that a fence crosses: nothing beyond the fence is reached where it runs from edge to edge, and the
+  // other side of that very cell round the fence's end where it has one.
+  void startsBesideAFence() {
+    const PaceTable pace(walker);
+    for (const double end : {30.0, 22.2}) {
+      EffortGrid grid = plane(30, 0, 0);
+      const int open = grid.kindAt(0, 0);
+      grid.addBarrierLine({{0, 10.5}, {end, 10.5}});
+      grid.finishBarriers();
+      grid.openForLegs(15, 10, open);
+      const CellPosition source{15.5, 10.2}, across{15.5, 10.8}, beside{15.1, 10.1};
+      EffortSurface surface(grid, pace);
+      surface.search({source}, nullptr, progress);
+      VERIFY_NEAR(double(surface.secondsAt(15, 2)), 5 * 7.7 * double(pace.level()), 1e-3, "straight");
+      VERIFY_NEAR(surface.secondsTo(beside), 5 * std::hypot(0.4, 0.1) * double(pace.level()), 1e-3, "the same cell");
+      QCOMPARE(surface.wayTo(beside).size(), size_t(2));
+      if (end == 30.0) {
+        for (int column = 0; column < 30; ++column)
+          QVERIFY(std::isinf(surface.secondsAt(column, 11)));
+        QVERIFY(std::isinf(surface.secondsTo(across)));
+        QVERIFY(surface.wayTo(across).empty());
+        QCOMPARE(surface.enclosure(source).borders.count(EffortGrid::barrier), size_t(1));
+        continue;
+      }
+      // Round the end: twice the way to it, and a cell or so that is closed there.
+      const double least = 5 * 2 * (22.2 - 15.5) * double(pace.level());
+      QVERIFY(surface.secondsTo(across) > least && surface.secondsTo(across) < 1.3 * least);
+      const auto way = surface.wayTo(across);
+      QVERIFY(way.size() > 5);
+      for (size_t i = 1; i < way.size(); ++i)
+        QVERIFY(std::isfinite(grid.legSeconds(way[i - 1], way[i], pace)));
+      // The search may end soon after, though no step leads into that cell.
+      const EffortSurface::Goal goal{across, Duration::seconds(1)};
+      surface.search({source}, &goal, progress);
+      VERIFY_NEAR(surface.secondsTo(across), 5 * 15 * double(pace.level()), 5 * 3 * double(pace.level()), "goal");
+      QVERIFY(std::isinf(surface.secondsAt(0, 29)));
+    }
+  }
+  // What the grid does not know is asked of the lines out of such a cell alone.
+  void linesOutOfAClosedCellAreAskedFor() {
+    EffortGrid grid = plane(30, 0, 0);
+    const int open = grid.kindAt(0, 0);
+    grid.setKind(15, 10, grid.addKind({"water", std::nullopt}));
+    grid.openForLegs(15, 10, open);
+    const PaceTable pace(walker);
+    EffortSurface surface(grid, pace, [](CellPosition, CellPosition to) { return to.row < 10; });
+    surface.search({{15.5, 10.2}}, nullptr, progress);
+    VERIFY_NEAR(double(surface.secondsAt(15, 2)), 5 * 7.7 * double(pace.level()), 1e-3, "straight");
+    QVERIFY(double(surface.secondsAt(15, 12)) > 5 * 4 * double(pace.level())); // round the cell, not through it
+  }
+
   void waysAreOpenAndTakeTheTimeTold() {
     test::Random random(3);
     for (int map = 0; map < 20; ++map) {

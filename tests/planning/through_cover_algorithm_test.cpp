@@ -189,6 +189,26 @@ private slots:
     QVERIFY2(fenced.said().contains(QLatin1String("the start is enclosed by barriers")), qPrintable(fenced.said()));
   }
 
+  // A start in a cell that a fence crosses, 2 m from it, does not open the fence: what lies behind is out of reach, and
+  // that is the reason told.
+  void startsBesideAFence() {
+    const Layer fence = lines({QStringLiteral("LINESTRING(590000 5400504,610000 5400504)")});
+    const Layer a = points(QStringLiteral("a"), {{"", west}}), b = points(QStringLiteral("b"), {{"", east}}),
+                behind = points(QStringLiteral("behind"), {{"", "POINT(600502 5400702)"}});
+    const QVariantMap more{{"BARRIERS", valueOf(fence)}, {"CELL", 10}, {"EFFORT", file("fenced.tif")}};
+    const Outcome along = run(id, given(a, b, more));
+    QVERIFY2(along.ok, qPrintable(along.said()));
+    QgsRasterLayer effort(file("fenced.tif"), QStringLiteral("effort"), QStringLiteral("gdal"));
+    QVERIFY(effort.isValid());
+    const auto minutes = [&](double x, double y) { return effort.dataProvider()->sample(QgsPointXY(x, y), 1); };
+    QVERIFY(minutes(600502, 5400402) > 0);
+    QVERIFY(!(minutes(600502, 5400602) >= 0));
+    const Outcome across = run(id, given(a, behind, more));
+    QVERIFY(!across.ok);
+    QVERIFY2(across.said().contains(QLatin1String("enclosed by barriers")), qPrintable(across.said()));
+    QVERIFY2(!across.said().contains(QLatin1String("MAX_LEGS")), qPrintable(across.said()));
+  }
+
   // Terrain models whose units are not metres on the ground: the cells are as long as theirs are on the ground, and so a
   // bank of 20 m over one of them is seen. By hand: Mercator stretches by 1 / cos(60) = 2 both ways, equidistant
   // cylindrical that much to the east only; a US survey foot is 1200/3937 m (EPSG 9003).
