@@ -84,7 +84,7 @@ LegAnnotator::Ground LegAnnotator::groundOf(AnnotatedLeg &leg, TrueBearing arriv
   const LookBeyond beyond{Length::metres(std::max(spacing.most.metres() / spacing.sight_share, usually)),
                           Length::metres(CoverClass::sightLimits.most), -std::log(mSettings.clear_sight)};
   const std::vector<CoverPiece> pieces = mCover->along(leg.start, leg.true_bearing, leg.length, beyond);
-  ground.footing = footingOf(pieces, *mSettings.cover_table, leg.length);
+  ground.footing = footingOf(pieces, *mSettings.cover_table, leg.length, mSettings.unknown_speed);
   std::map<int, double> metresOf; // of the leg, by class
   std::vector<SightStretch> stretches;
   double before = 0;

@@ -99,6 +99,7 @@ struct AnnotateSettings {
   double clear_sight = SpacingRule::clearLimits.usual; //!< the probability that a usable mark needs
   SpacingRule spacing;
   const CoverTable *cover_table = nullptr; //!< not null when a cover source is given
+  double unknown_speed = 1;                //!< speed factor where the cover is not known, > 0
   bool keep_marks = false;
 };
 

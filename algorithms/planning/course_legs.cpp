@@ -50,6 +50,9 @@ LegEffort CourseLegs::effortOf(const AnnotatedLeg &leg) const {
     effort.reach_m = std::max(effort.reach_m, rounded(walker.drift.semi_major.metres() * sigmasHolding(share)));
   }
   effort.bare_seconds = effort.seconds;
+  for (const LegWarning &warning : leg.warnings)
+    if (warning.remark == LegRemark::NoCover)
+      effort.unknown_m = rounded(warning.metres);
   return effort;
 }
 
@@ -73,7 +76,7 @@ CourseLeg CourseLegs::between(const Place &from, const Place &to, const GroundPo
   for (const LegWarning &warning : legs[0].warnings) {
     if (warning.remark == LegRemark::NotWalked)
       return barred(LegBar::NotWalked);
-    if (warning.remark == LegRemark::NoCover)
+    if (warning.remark == LegRemark::NoCover && mTools.close_unknown)
       return barred(LegBar::NoCover);
     if (warning.remark == LegRemark::NoTerrain)
       return barred(LegBar::NoHeight);
@@ -105,7 +108,8 @@ bool CourseLegs::closedAt(const Place &place) {
     return false;
   const Length look = Length::metres(0.01);
   for (const CoverPiece &piece : mTools.spot_cover->along(place, TrueBearing(), look))
-    if (!piece.extinction || (piece.cover >= 0 && !mTools.legs.cover_table->at(piece.cover).speed_factor))
+    if ((!piece.extinction && mTools.close_unknown) ||
+        (piece.cover >= 0 && !mTools.legs.cover_table->at(piece.cover).speed_factor))
       return true;
   return false;
 }

@@ -21,6 +21,7 @@ struct LegEffort {
   double bare_seconds = 0; //!< the same if nothing grew there
   double across_m = 0;     //!< drift_m of annotated legs, of the walker who drifts most
   double reach_m = 0;      //!< no more than 5 percent end farther from the leg's end than this
+  double unknown_m = 0;    //!< of it without known cover
 };
 
 //! A leg between two spots; what is known of it.
@@ -47,6 +48,7 @@ public:
     std::unique_ptr<CoverSource> cover, spot_cover;                //!< the same cover twice; both null without
     Angle slope_limit = Angle::degrees(90);
     bool cover_classes = false; //!< whether the cover has classes and so slows; else it only hides
+    bool close_unknown = false; //!< nobody is sent where the cover is not known
   };
 
   explicit CourseLegs(Tools tools);
@@ -55,7 +57,7 @@ public:
   CourseLeg between(const Place &from, const Place &to, const GroundPoint &a, const GroundPoint &b,
                     const LegWindow &window, const Progress &progress);
 
-  //! Whether nobody walks at a place, or nothing is known of it.
+  //! Whether nobody walks at a place, or it has no height or, where that closes it, no known cover.
   bool closedAt(const Place &place);
 
   /**

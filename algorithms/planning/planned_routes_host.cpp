@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "planning/planned_routes_host.h"
 
-#include "shared/geodesic.h"
 #include "shared/place_reader_host.h"
 #include "sighting/footing.h"
 #include "walking/profile_summary.h"
@@ -58,7 +57,8 @@ std::vector<Place> PlannedRoutes::turningPlaces(const ParameterReader &reader, Q
 }
 
 std::optional<Duration> PlannedRoutes::walkingTime(const Place &from, const Place &to, const Walker &walker,
-                                                   Terrain *terrain, CoverSource *cover, const CoverTable *table) {
+                                                   Terrain *terrain, CoverSource *cover, const CoverTable *table,
+                                                   double unknownSpeed) {
   const GeodesicLeg leg = geodesicBetween(from, to);
   if (!(leg.length > Length()))
     return Duration();
@@ -70,13 +70,23 @@ std::optional<Duration> PlannedRoutes::walkingTime(const Place &from, const Plac
   }
   std::vector<FootingStretch> footing;
   if (cover)
-    footing = footingOf(cover->along(from, leg.departure, leg.length), *table, leg.length);
+    footing = footingOf(cover->along(from, leg.departure, leg.length), *table, leg.length, unknownSpeed);
   return WalkLine(leg.length, profile ? &*profile : nullptr, footing, walker).time();
 }
 
 PlannedRoutes::PlannedRoutes(const ParameterReader &reader, const QgsCoordinateReferenceSystem &crs,
-                             const NamedPlaces *names)
-    : mOutput(reader, outputKey, fields(), host::lineString, crs), mNames(names) {}
+                             const NamedPlaces *names, CoverSource *cover)
+    : mOutput(reader, outputKey, fields(), host::lineString, crs), mNames(names), mCover(cover) {}
+
+double PlannedRoutes::withoutCover(const Place &from, const GeodesicLeg &leg) {
+  double metres = 0, before = 0;
+  if (mCover && leg.length > Length())
+    for (const CoverPiece &piece : mCover->along(from, leg.departure, leg.length)) {
+      metres += piece.cover < 0 ? piece.to_m - before : 0;
+      before = piece.to_m;
+    }
+  return metres;
+}
 
 void PlannedRoutes::write(const QString &route, const FoundRoute &found) {
   QVector<double> x, y;
@@ -85,8 +95,11 @@ void PlannedRoutes::write(const QString &route, const FoundRoute &found) {
   for (size_t i = 0; i < found.points.size(); ++i) {
     x << found.points[i].x();
     y << found.points[i].y();
-    if (i > 0)
-      length += geodesicBetween(found.places[i - 1], found.places[i]).length.metres();
+    if (i > 0) {
+      const GeodesicLeg leg = geodesicBetween(found.places[i - 1], found.places[i]);
+      length += leg.length.metres();
+      mUnknownCover.add(withoutCover(found.places[i - 1], leg));
+    }
     const bool turn = i > 0 && i + 1 < found.points.size();
     if (const NamedPlace *name = turn && mNames ? mNames->nearest(found.places[i]) : nullptr)
       turns << QString::fromStdString(name->name);

@@ -37,6 +37,7 @@ void PracticeCourseAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
+  addParameters(cover_parameters::unknownDefinitions());
   addParameters(KeptStyles::definitions());
   addParameters(PracticeCourseWriter::definitions());
   for (QgsProcessingOutputDefinition *number : PracticeCourseWriter::numbers())
@@ -49,6 +50,7 @@ void PracticeCourseAlgorithm::check(const ParameterReader &reader) const {
   const Compass compass = compass_parameters::read(reader);
   walker_parameters::read(reader, compass.bearing_error, nullptr);
   cover_parameters::check(reader);
+  cover_parameters::readUnknownSpeed(reader);
 }
 
 void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
@@ -62,6 +64,8 @@ void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessi
   legs.clear_sight = mCover.clear_sight;
   legs.spacing = mCover.spacing;
   legs.cover_table = mCover.table.get();
+  const double unknownSpeed = cover_parameters::readUnknownSpeed(reader);
+  mTools.close_unknown = !(unknownSpeed > 0);
   const auto terrain = terrain_parameters::read(reader);
   mTools.terrain = terrain_parameters::terrainOver(terrain);
   mTools.bare_terrain = terrain_parameters::terrainOver(terrain);
@@ -70,6 +74,8 @@ void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessi
   mTools.cover = mCover.source();
   mTools.spot_cover = mCover.source();
   mTools.cover_classes = mCover.map || mCover.codes;
+  if (mTools.cover_classes && !mTools.close_unknown)
+    legs.unknown_speed = unknownSpeed;
 }
 
 void PracticeCourseAlgorithm::checkWidth(const CourseGround &ground) const {
@@ -98,6 +104,7 @@ QVariantMap PracticeCourseAlgorithm::run(const ParameterReader &reader, QgsProce
   cover_parameters::report({legs.cover()}, feedback);
   PracticeCourseWriter writer(reader, mInput, courses, feedback);
   writer.tell();
+  cover_parameters::report(writer.unknownCover(), feedback);
   return writer.write();
 }
 

@@ -188,6 +188,16 @@ void PracticeCourseWriter::tell() const {
                               nullptr, passes));
 }
 
+UnknownCover PracticeCourseWriter::unknownCover() const {
+  UnknownCover unknown;
+  std::set<std::pair<size_t, size_t>> counted;
+  for (const Course &course : mCourses.set.courses)
+    for (size_t i = 1; i < course.spots.size(); ++i)
+      if (counted.insert(std::minmax(course.spots[i - 1], course.spots[i])).second)
+        unknown.add(mCourses.effort(course.spots[i - 1], course.spots[i]).unknown_m);
+  return unknown;
+}
+
 void PracticeCourseWriter::nameSpots() {
   const size_t count = mCourses.spots.size();
   std::vector<size_t> used;

@@ -3,6 +3,7 @@
 
 #include "planning/practice_course_parameters.h"
 #include "shared/vector_output_host.h"
+#include "sighting/cover_parameters.h"
 
 #include <qgscoordinatetransform.h>
 
@@ -26,6 +27,8 @@ public:
 
   //! Throws QgsProcessingException, with the reason, when there are none.
   void tell() const;
+  //! What the legs of all courses have of ground without known cover, shared legs once.
+  UnknownCover unknownCover() const;
   QVariantMap write();
 
 private:

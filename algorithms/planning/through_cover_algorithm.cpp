@@ -20,10 +20,10 @@ namespace brushline {
 namespace {
 const QString barriersKey = QStringLiteral("BARRIERS"), slopeKey = QStringLiteral("SLOPE_LIMIT"),
               turnKey = QStringLiteral("TURN_COST"), legsKey = QStringLiteral("MAX_LEGS"),
-              unknownKey = QStringLiteral("UNKNOWN_SPEED"), cellKey = QStringLiteral("CELL"),
-              marginKey = QStringLiteral("MARGIN"), effortKey = QStringLiteral("EFFORT");
-constexpr Limits slopeLimits{1, 60, 30}, turnLimits{0, 120, 2}, legsLimits{1, 50, 8}, unknownLimits{0, 3, 0},
-    cellLimits{0, 10000, 0}, marginLimits{0, 1e6, 0};
+              cellKey = QStringLiteral("CELL"), marginKey = QStringLiteral("MARGIN"),
+              effortKey = QStringLiteral("EFFORT");
+constexpr Limits slopeLimits{1, 60, 30}, turnLimits{0, 120, 2}, legsLimits{1, 50, 8}, cellLimits{0, 10000, 0},
+    marginLimits{0, 1e6, 0};
 } // namespace
 
 QString ThroughCoverAlgorithm::name() const { return QStringLiteral("throughcover"); }
@@ -59,10 +59,9 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(walker_parameters::definitions());
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
+  addParameters(cover_parameters::unknownDefinitions());
   addParameters(
-      {advanced(helped(numberDefinition(unknownKey, tr("Speed factor where no cover is known"), unknownLimits),
-                       tr("Where a cover is given but says nothing. 0: nobody is sent there."))),
-       advanced(helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
+      {advanced(helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
                        tr("In metres. 0: the terrain model's cells, or a size that suits the area."))),
        advanced(helped(numberDefinition(marginKey, tr("Land looked at round the pairs (m)"), marginLimits),
                        tr("How far round starts and ends ways are looked for, in metres. 0: half the longest "
@@ -75,9 +74,10 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
 void ThroughCoverAlgorithm::check(const ParameterReader &reader) const {
   pairs_parameters::check(reader);
   for (const auto &[key, limits] :
-       {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits), std::pair(unknownKey, unknownLimits),
-        std::pair(cellKey, cellLimits), std::pair(marginKey, marginLimits)})
+       {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits), std::pair(cellKey, cellLimits),
+        std::pair(marginKey, marginLimits)})
     reader.number(key, limits);
+  cover_parameters::readUnknownSpeed(reader);
   wholeNumber(reader, legsKey, legsLimits);
   named_places_parameters::check(reader);
   walker_parameters::read(reader, Angle::degrees(3), nullptr);
@@ -108,9 +108,10 @@ void ThroughCoverAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
                mPairs.end());
   if (mPairs.empty())
     return;
+  mUnknownSpeed = cover_parameters::readUnknownSpeed(reader);
   const double steep = std::tan(Angle::degrees(reader.number(slopeKey, slopeLimits)).radians());
   mGround = std::make_unique<PlanGround>(reader,
-                                         GroundInput{&mDem, &mCover, steep, reader.number(unknownKey, unknownLimits),
+                                         GroundInput{&mDem, &mCover, steep, mUnknownSpeed,
                                                      reader.number(cellKey, cellLimits),
                                                      reader.number(marginKey, marginLimits)},
                                          mPairs);
@@ -153,11 +154,12 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
   step = (1 - done) / double(mPairs.size() + 1);
   QVariantMap results;
   if (!mPairs.empty()) {
-    PlannedRoutes output(reader, mCrs, mNames.get());
+    const bool classes = mCover.map || mCover.codes, open = mUnknownSpeed > 0;
+    PlannedRoutes output(reader, mCrs, mNames.get(), classes && open ? mSource.get() : nullptr);
     RouteFinder finder({*mGround, pace, mRule, mPlaces,
-                        [this](const Place &from, const Place &to) {
+                        [&](const Place &from, const Place &to) {
                           return PlannedRoutes::walkingTime(from, to, mWalker, mTerrain.get(), mSource.get(),
-                                                            mCover.table.get());
+                                                            mCover.table.get(), classes && open ? mUnknownSpeed : 1);
                         },
                         mCrs});
     for (const PlacePair &pair : mPairs) {
@@ -173,6 +175,7 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
       if (effort)
         surface = finder.writeEffort(reader, effortKey, mPairs, feedback, told);
       results = output.finish(feedback);
+      cover_parameters::report(output.unknownCover(), feedback);
       if (surface) // no more to be cancelled
         results.insert(effortKey, surface->finish(QStringLiteral(":/brushline/styles/effort.qml")));
     }

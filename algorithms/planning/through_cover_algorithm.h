@@ -43,6 +43,7 @@ private:
   LegRule mRule;
   std::optional<RasterInput> mDem;
   CoverSetting mCover;
+  double mUnknownSpeed = 1;
   std::unique_ptr<Terrain> mTerrain;
   std::unique_ptr<CoverSource> mSource;
   std::unique_ptr<PlanGround> mGround;

@@ -11,6 +11,9 @@
 #include <QMap>
 #include <qgsexception.h>
 
+#include <algorithm>
+#include <cmath>
+
 namespace brushline {
 
 namespace {
@@ -22,7 +25,8 @@ const QString coverKey = QStringLiteral("COVER"), classKey = QStringLiteral("COV
               codesKey = QStringLiteral("COVER_RASTER"), seasonKey = QStringLiteral("SEASON"),
               sightsKey = QStringLiteral("SIGHT_RASTER"), clearKey = QStringLiteral("CLEAR_SIGHT"),
               shareKey = QStringLiteral("MARK_FRACTION"), leastKey = QStringLiteral("SPACING_MIN"),
-              mostKey = QStringLiteral("SPACING_MAX");
+              mostKey = QStringLiteral("SPACING_MAX"), unknownKey = QStringLiteral("UNKNOWN_SPEED");
+constexpr Limits unknownLimits{0, 3, 1};
 
 // The field with the classes: the one asked for, else one called "class".
 int classField(const ParameterReader &reader, const QgsProcessingFeatureSource &cover) {
@@ -215,6 +219,15 @@ Definitions definitions() {
   return all;
 }
 
+Definitions unknownDefinitions() {
+  return {advanced(
+      helped(numberDefinition(unknownKey, Text::tr("Speed factor where no cover is known"), unknownLimits),
+             Text::tr("Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there "
+                      "whether there is water or thicket. 0: nobody is sent there.")))};
+}
+
+double readUnknownSpeed(const ParameterReader &reader) { return reader.number(unknownKey, unknownLimits); }
+
 double readClearSight(const ParameterReader &reader) { return reader.number(clearKey, SpacingRule::clearLimits); }
 
 void check(const ParameterReader &reader) {
@@ -274,6 +287,15 @@ void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback) {
   for (const Land &land : lands)
     sources.push_back(land.cover.get());
   report(sources, feedback);
+}
+
+void report(const UnknownCover &unknown, QgsProcessingFeedback *feedback) {
+  if (unknown.legs > 0)
+    feedback->pushWarning(Text::tr("%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether "
+                                   "there is water or thicket. Look at it before anybody walks there; with %2=0 no leg "
+                                   "leads over such ground.",
+                                   nullptr, unknown.legs)
+                              .arg(QString::number(std::max(1L, std::lround(unknown.metres))), unknownKey));
 }
 
 } // namespace cover_parameters

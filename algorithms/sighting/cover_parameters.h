@@ -31,6 +31,17 @@ struct CoverSetting {
   std::vector<Land> lands(size_t threads, const std::optional<RasterInput> &terrain) const;
 };
 
+//! Ground of planned legs on which no cover is known.
+struct UnknownCover {
+  int legs = 0;
+  double metres = 0;
+
+  void add(double ofLeg) {
+    legs += ofLeg > 0;
+    metres += ofLeg;
+  }
+};
+
 namespace cover_parameters {
 
 //! Cover and season, and how marks are set in it.
@@ -38,6 +49,10 @@ Definitions definitions();
 //! What is known of the cover, and the clear sight, only.
 Definitions coverDefinitions();
 double readClearSight(const ParameterReader &reader);
+//! UNKNOWN_SPEED, where legs are planned.
+Definitions unknownDefinitions();
+//! The speed factor of ground without known cover; 0: nobody is sent there.
+double readUnknownSpeed(const ParameterReader &reader);
 //! Throws for values that are of no use; reads tables, no polygons or rasters.
 void check(const ParameterReader &reader);
 //! Main thread. Polygons that are of no use are passed over, counted and told.
@@ -46,6 +61,8 @@ CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback
 //! Tells what the sources met on their way: codes that the table lacks, sights of no use. Null ones met nothing.
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
 void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback);
+//! Warns of planned legs over ground that nobody has looked at, if there are any.
+void report(const UnknownCover &unknown, QgsProcessingFeedback *feedback);
 
 } // namespace cover_parameters
 } // namespace brushline

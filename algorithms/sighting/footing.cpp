@@ -7,13 +7,14 @@
 
 namespace brushline {
 
-std::vector<FootingStretch> footingOf(const std::vector<CoverPiece> &pieces, const CoverTable &table, Length length) {
+std::vector<FootingStretch> footingOf(const std::vector<CoverPiece> &pieces, const CoverTable &table, Length length,
+                                      double unknownSpeed) {
   std::vector<FootingStretch> footing;
   double before = 0;
   for (const CoverPiece &piece : pieces) {
     if (before >= length.metres())
       break;
-    FootingStretch stretch{std::min(piece.to_m, length.metres())};
+    FootingStretch stretch{std::min(piece.to_m, length.metres()), 1, unknownSpeed};
     if (piece.cover >= 0) {
       stretch.pace_factor = table.at(piece.cover).pace_factor;
       stretch.speed_factor = table.at(piece.cover).speed_factor;

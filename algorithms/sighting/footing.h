@@ -10,8 +10,10 @@
 
 namespace brushline {
 
-//! What the cover along a line does to steps and speed, up to a length of it; nothing where the cover is not known.
-std::vector<FootingStretch> footingOf(const std::vector<CoverPiece> &pieces, const CoverTable &table, Length length);
+//! What the cover along a line does to steps and speed, up to a length of it; where the cover is not known nothing, but
+//! for a speed factor.
+std::vector<FootingStretch> footingOf(const std::vector<CoverPiece> &pieces, const CoverTable &table, Length length,
+                                      double unknownSpeed = 1);
 
 /**
  * A walker's single steps along a straight line, with all that is known of the land. Where a part of the terrain is not

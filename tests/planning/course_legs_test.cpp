@@ -51,8 +51,8 @@ private slots:
     QVERIFY(bar(80, 20, 120, 20) == LegBar::Avoided);
   }
 
-  // Cover: a class slows by its factor, water is not walked, unknown ground neither; numbers as annotated legs have
-  // them.
+  // Cover: a class slows by its factor, water is not walked, unknown ground is walked as without cover unless it is
+  // closed; numbers as annotated legs have them.
   void cover() {
     const CourseScene scene;
     const CourseGround ground({scene.square(0, 0, 300, 300)}, {}, Length(), Progress());
@@ -78,19 +78,23 @@ private slots:
       return made;
     };
     FieldSetting field(coefficientModel(worldMagneticModel2025(), DecimalYear(2026)), Declination{Angle()});
-    CourseLegs::Tools tools;
-    tools.ground = &ground;
-    tools.legs.field = &field;
     Walker quick, slow;
     slow.speed_factor = 0.5;
     slow.bearing_error = Angle::degrees(6);
-    tools.legs.walkers = {quick, slow};
-    tools.legs.cover_table = &table;
-    tools.cover = source();
-    tools.spot_cover = source();
-    tools.cover_classes = true;
-    AnnotateSettings same = tools.legs;
-    CourseLegs legs(std::move(tools));
+    const auto tools = [&](bool closeUnknown) {
+      CourseLegs::Tools tools;
+      tools.ground = &ground;
+      tools.legs.field = &field;
+      tools.legs.walkers = {quick, slow};
+      tools.legs.cover_table = &table;
+      tools.cover = source();
+      tools.spot_cover = source();
+      tools.cover_classes = true;
+      tools.close_unknown = closeUnknown;
+      return tools;
+    };
+    const AnnotateSettings same = tools(true).legs;
+    CourseLegs legs(tools(true)), over(tools(false));
     const auto between = [&](double x0, double y0, double x1, double y1) {
       const Place a = scene.at(x0, y0), b = scene.at(x1, y1);
       return legs.between(a, b, ground.toGround(a), ground.toGround(b), {20, 250}, Progress());
@@ -100,6 +104,14 @@ private slots:
     VERIFY_NEAR(open.out.seconds / open.out.bare_seconds, 1 / *table.at(thicket).speed_factor, 1e-4, "slowed");
     QVERIFY(between(90, 10, 110, 40).bar == LegBar::NotWalked);
     QVERIFY(between(220, 10, 220, 40).bar == LegBar::NoCover);
+    const Place from = scene.at(220, 10), to = scene.at(220, 40);
+    const CourseLeg blank =
+        over.between(from, to, ground.toGround(from), ground.toGround(to), {20, 250}, Progress());
+    QVERIFY(blank.bar == LegBar::None);
+    VERIFY_NEAR(blank.out.unknown_m, 30, 0.0011, "all of it");
+    VERIFY_NEAR(blank.out.seconds, blank.out.bare_seconds, 0.0011, "as without cover");
+    VERIFY_NEAR(open.out.unknown_m, 0, 0, "all is known");
+    QVERIFY(over.closedAt(scene.at(150, 10)) && !over.closedAt(scene.at(250, 10)));
     QVERIFY(legs.closedAt(scene.at(150, 10)) && legs.closedAt(scene.at(250, 10)) && !legs.closedAt(scene.at(50, 10)));
 
     LegAnnotator annotator(same, nullptr, source());

@@ -232,6 +232,37 @@ private slots:
     }
   }
 
+  // A map of the cover that draws the pond alone: courses keep out of it and go over the rest, and the run tells how far
+  // nobody has looked: every metre of the legs. With UNKNOWN_SPEED=0 nothing is left to walk on.
+  void onlyThePondIsDrawn() {
+    const Layer area = polygons(
+        {QStringLiteral("POLYGON((600000 5400000,600500 5400000,600500 5400500,600000 5400500,600000 5400000))")});
+    const QString drawn =
+        QStringLiteral("POLYGON((600200 5400200,600300 5400200,600300 5400300,600200 5400300,600200 5400200))");
+    const Layer pond = layer(QStringLiteral("cover"), QStringLiteral("Polygon"), crs,
+                             {field("class", FieldType::Text)}, {{wkt(drawn), {"water"}}});
+    QVariantMap more{{"LEG_MIN", 50}, {"LEG_MAX", 150}, {"COVER", valueOf(pond)}};
+    const Outcome outcome = run(id, with(area, more));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.rows().size(), size_t(4));
+    QCOMPARE(outcome.results.value("SHARED_LEGS").toInt(), 0);
+    double metres = 0;
+    for (const OutputRow &row : outcome.rows()) {
+      QVERIFY(!row.geometry.intersects(wkt(drawn).buffer(-0.01, 4)));
+      metres += row.number("length_m");
+    }
+    const QString said = outcome.warnings.join(QLatin1Char('\n'));
+    const auto told =
+        QRegularExpression("(\\d+) leg\\(s\\) lead over ground without known cover, (\\d+) m in all").match(said);
+    QVERIFY2(told.hasMatch() && said.contains("UNKNOWN_SPEED=0"), qPrintable(said));
+    QCOMPARE(told.captured(1).toInt(), 4 * 6);
+    QVERIFY2(std::abs(told.captured(2).toDouble() - metres) < 1, qPrintable(said));
+    more.insert("UNKNOWN_SPEED", 0);
+    const Outcome closed = run(id, with(area, more));
+    QVERIFY(!closed.ok);
+    QVERIFY2(closed.said().contains("room for 0 controls only"), qPrintable(closed.said()));
+  }
+
   // Length, climb, minutes and drift are those that annotated legs tell; their names those of the controls.
   void sameAsAnnotatedLegs() {
     const Layer area = polygons(

@@ -2,6 +2,7 @@
 #include "support/host_fixture.h"
 
 #include <QFile>
+#include <QRegularExpression>
 #include <qgscoordinatetransform.h>
 #include <qgsrasterdataprovider.h>
 #include <qgsrasterlayer.h>
@@ -158,7 +159,7 @@ private slots:
       });
       cover.insert(QVariantMap{{"COVER_RASTER", file("stream.tif")}, {"COVER_LEGEND", 1}});
     } else {
-      cover.insert(QVariantMap{{"COVER", valueOf(stream)}, {"UNKNOWN_SPEED", 1}});
+      cover.insert(QVariantMap{{"COVER", valueOf(stream)}});
     }
     const Outcome outcome = run(id, given(a, b, cover));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
@@ -187,6 +188,41 @@ private slots:
     const Outcome fenced = run(id, given(a, b, {{"BARRIERS", valueOf(pen)}}));
     QVERIFY(!fenced.ok);
     QVERIFY2(fenced.said().contains(QLatin1String("the start is enclosed by barriers")), qPrintable(fenced.said()));
+  }
+
+  // A map of the cover that draws a thicket alone, between two places on blank land: a route round it, at the speed of
+  // land without a map, and the run tells how far nobody has looked: all of it. Nobody is sent there with a factor of 0,
+  // and half as fast with one half.
+  void onlyTheThicketIsDrawn() {
+    const Layer a = points(QStringLiteral("a"), {{"", west}}), b = points(QStringLiteral("b"), {{"", east}});
+    const QString drawn =
+        QStringLiteral("POLYGON((600400 5400402,600600 5400402,600600 5400602,600400 5400602,600400 5400402))");
+    const Layer cover = layer(QStringLiteral("cover"), QStringLiteral("Polygon"), crs,
+                              {field("class", FieldType::Text)}, {{wkt(drawn), {"thicket"}}});
+    const double speed = 0.11 + 0.67 * std::exp(-4.0 / 1800); // as in levelAndEven()
+    QVariantMap more{{"COVER", valueOf(cover)}};
+    for (const double factor : {1.0, 0.5}) {
+      if (factor < 1)
+        more.insert("UNKNOWN_SPEED", factor);
+      const Outcome outcome = run(id, given(a, b, more));
+      QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+      const OutputRow &row = outcome.rows()[0];
+      QVERIFY(row.geometry.intersection(wkt(drawn)).length() < 5);
+      const double metres = row.number("length_m");
+      QVERIFY2(metres < 1.006 * 2 * std::hypot(500, 100 * 500 / 398.0), qPrintable(QString::number(metres)));
+      QVERIFY(std::abs(row.number("minutes") * 60 * factor * speed / metres - 1) < 0.03);
+      const QString said = outcome.warnings.join(QLatin1Char('\n'));
+      const auto told =
+          QRegularExpression("(\\d+) leg\\(s\\) lead over ground without known cover, (\\d+) m in all").match(said);
+      QVERIFY2(told.hasMatch() && said.contains("UNKNOWN_SPEED=0"), qPrintable(said));
+      QCOMPARE(told.captured(1).toDouble(), row.number("legs"));
+      QVERIFY2(std::abs(told.captured(2).toDouble() - metres) < 6, qPrintable(said));
+    }
+    more.insert("UNKNOWN_SPEED", 0);
+    const Outcome closed = run(id, given(a, b, more));
+    QVERIFY(!closed.ok);
+    QVERIFY2(closed.said().contains("lies on ground without known cover"), qPrintable(closed.said()));
+    QVERIFY2(!closed.said().contains("UNKNOWN_SPEED=0"), qPrintable(closed.said()));
   }
 
   // A start in a cell that a fence crosses, 2 m from it, does not open the fence: what lies behind is out of reach, and

@@ -34,6 +34,8 @@ private slots:
     QCOMPARE(footing[1].speed_factor.value(), 1.0);
     QCOMPARE(footing[2].to_m, 50.0);
     QVERIFY(!footing[2].speed_factor);
+    QCOMPARE(footingOf(pieces, table, Length::metres(50), 0.5)[1].speed_factor.value(), 0.5);
+    QCOMPARE(footingOf(pieces, table, Length::metres(50), 0.5)[0].speed_factor.value(), 0.4);
     QVERIFY(footingOf({}, table, Length::metres(50)).empty());
   }
 
