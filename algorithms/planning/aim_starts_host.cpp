@@ -115,10 +115,15 @@ bool AimStarts::next(AimStartInput &start) {
     }
     const QVariant pair = mPairField >= 0 ? feature.attribute(mPairField) : QVariant();
     const QgsAbstractGeometry *geometry = feature.geometry().constGet();
+    const bool several = geometry->nCoordinates() > 1;
+    int point = 0;
     for (auto vertex = geometry->vertices_begin(); vertex != geometry->vertices_end(); ++vertex) {
       AimStartInput one = like;
       ++mNumber;
-      one.route = like.name.isEmpty() ? QString::number(mNumber) : like.name;
+      ++point;
+      one.route = like.name.isEmpty() ? QString::number(mNumber)
+                  : several           ? like.name + QLatin1Char(' ') + QString::number(point)
+                                      : like.name;
       one.x = (*vertex).x();
       one.y = (*vertex).y();
       if (ready(one, pair))

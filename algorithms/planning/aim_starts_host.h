@@ -16,7 +16,7 @@ namespace brushline {
 //! A start as it was read.
 struct AimStartInput {
   QString name;        //!< empty: none
-  QString route;       //!< its name, else its number in the input, from 1
+  QString route;       //!< its name, numbered where the feature has several points, else its number in all, from 1
   QString where;       //!< "layer “…”, feature …", for messages
   double x = 0, y = 0; //!< in the layer's system
   AimStart start;

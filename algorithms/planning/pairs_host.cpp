@@ -58,6 +58,14 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
     end.key = value.isNull() ? QString() : value.toString().trimmed();
     end.name = nameField >= 0 ? feature.attribute(nameField).toString().trimmed() : QString();
     std::optional<Place> place;
+    const int points = feature.hasGeometry() ? feature.geometry().constGet()->nCoordinates() : 0;
+    if (points > 1) {
+      skip(Text::tr("%1 has %2 points, but a pair has one start and one end. Split it with “Multipart to singleparts”.")
+               .arg(end.where, QString::number(points)));
+      end.where.clear(); // the order of the others stays
+      ends.push_back(end);
+      continue;
+    }
     if (feature.hasGeometry() && !feature.geometry().isEmpty()) {
       const QgsPointXY point(*feature.geometry().vertices_begin());
       place = toPlaces(point.x(), point.y());

@@ -158,6 +158,19 @@ private slots:
       QVERIFY2(told.contains(QString::fromUtf8(word)), qPrintable(QString::fromUtf8(word) + " in: " + told));
   }
 
+  void severalStartsOfOneName() {
+    const Layer starts = layer(QStringLiteral("starts"), QStringLiteral("MultiPoint"), crs,
+                               {field("name", FieldType::Text)},
+                               {{wkt("MULTIPOINT((600000 5400000),(600100 5400000))"), {"Camp"}},
+                                {wkt("MULTIPOINT((600200 5400000))"), {"Spring"}},
+                                {wkt("MULTIPOINT((600300 5400000),(600400 5400000))"), {QVariant()}}});
+    const Layer trails = trail();
+    const Outcome outcome = run(id, with(starts, trails));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.output().texts("route"), (QStringList{"Camp 1", "Camp 2", "Spring", "4", "5"}));
+    QCOMPARE(outcome.output().texts("from_name"), (QStringList{"Camp", "Camp", "Spring", "", ""}));
+  }
+
   void shortTrailIsNotClaimedToBeSure() {
     const Layer starts = camp(), huts = hut();
     const Layer trails = lines({{"Short Path", "LINESTRING(599985 5401000,600015 5401000)"}});

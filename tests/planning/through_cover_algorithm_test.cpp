@@ -340,6 +340,18 @@ private slots:
     QVERIFY2(outcome.said().contains(QLatin1String("has no partner")), qPrintable(outcome.said()));
   }
 
+  // Of several points in one feature none is taken for the start.
+  void severalPointsInOneFeature() {
+    const Layer starts = layer(QStringLiteral("s"), QStringLiteral("MultiPoint"), crs, {field("pair", FieldType::Text)},
+                               {{wkt("MULTIPOINT((600002 5400502),(600102 5400502))"), {"a"}},
+                                {wkt("MULTIPOINT((600002 5400502))"), {"b"}}}),
+                ends = points(QStringLiteral("e"), {{"a", east}, {"b", east}});
+    const Outcome outcome = run(id, given(starts, ends, {{"PAIR_FIELD", "pair"}}));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.output().texts("route"), QStringList{"b"});
+    QVERIFY2(outcome.said().contains("feature 1 has 2 points"), qPrintable(outcome.said()));
+  }
+
   void refused() {
     const Layer starts = points(QStringLiteral("s"), {{"", west}}), ends = points(QStringLiteral("e"), {{"", east}}),
                 none = points(QStringLiteral("none"), {}),
