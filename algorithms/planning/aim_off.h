@@ -124,8 +124,8 @@ struct AimStart {
  * the aim is the drift of the annotated leg; how far one has come does not matter, since the line itself tells. The aim
  * is the smallest angle beside the destination at which the chance of meeting the line where the turn leads to the
  * destination is at least the confidence; or the one with the greatest chance where no angle reaches it. Angles up to
- * 75 degrees are tried. With whole_dial the aim is then a number of the dial beside that angle; where neither of the two
- * meets the line as it has to, there is no aim (with the side left open, none to that side).
+ * 75 degrees are tried. With whole_dial the aim is then a number of the dial beside that angle; where neither of the
+ * two meets the line as it has to, there is no aim (with the side left open, none to that side).
  *
  * What counts as met: the line as seen from the start (LineFan), within reach, and no farther than half as far again as
  * on the aimed bearing itself; with a destination also no farther than three times the distance to it. Another line met

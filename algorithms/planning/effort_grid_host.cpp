@@ -73,9 +73,10 @@ PlanGround::PlanGround(const ParameterReader &reader, const GroundInput &input, 
   const auto &dem = *input.dem;
   const PlacePair &first = pairs.front();
   const Project toDem = dem ? dem->project() : Project();
-  const bool demGrid = dem && std::all_of(pairs.begin(), pairs.end(), [&](const PlacePair &pair) {
-                         return countsMetres(dem->crs(), toDem, pair.start) && countsMetres(dem->crs(), toDem, pair.end);
-                       });
+  const bool demGrid =
+      dem && std::all_of(pairs.begin(), pairs.end(), [&](const PlacePair &pair) {
+        return countsMetres(dem->crs(), toDem, pair.start) && countsMetres(dem->crs(), toDem, pair.end);
+      });
   mCrs = demGrid ? dem->crs() : QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid(first.start)));
   mToGrid = projectInto(mCrs, mTransforms);
   if (dem)

@@ -19,8 +19,8 @@ namespace brushline {
  * needed (Dial's ordering). A step to one of the eight neighbours takes the mean of the two cells' times; as eight
  * directions alone make a way up to 8 percent too long, a cell that comes up for settling is first reached once more
  * from between the two neighbours it is reached from soonest (the least over the edge between them, whose times are
- * taken to change evenly). Round each source (24 cells) straight lines are timed exactly. Into and out of a cell that is
- * open for legs alone only straight lines lead.
+ * taken to change evenly). Round each source (24 cells) straight lines are timed exactly. Into and out of a cell that
+ * is open for legs alone only straight lines lead.
  *
  * Accuracy: on even ground within 0.5 percent of the straight line's time in every direction, never above the time
  * by eight neighbours. Times are single precision.
@@ -30,8 +30,8 @@ public:
   //! Whether a straight line may be walked, beyond what the grid says.
   using Allowed = std::function<bool(CellPosition from, CellPosition to)>;
 
-  //! \param grid, pace are borrowed. \param allowed asked of the lines that begin or end in a cell that is open for legs
-  //! alone; may be null.
+  //! \param grid, pace are borrowed. \param allowed asked of the lines that begin or end in a cell that is open for
+  //! legs alone; may be null.
   EffortSurface(const EffortGrid &grid, const PaceTable &pace, Allowed allowed = nullptr)
       : mGrid(grid), mPace(pace), mAllowed(std::move(allowed)) {}
 

@@ -87,8 +87,9 @@ QString RouteFinder::described(const EffortSurface::Enclosure &enclosure) const 
 QString RouteFinder::whyNoWay(CellPosition start, CellPosition end, const Progress &progress) {
   const EffortSurface::Enclosure fromStart = mSurface.enclosure(start, progress);
   if (fromStart.cells == 0)
-    return tr("no way leads out of the start's own cell: a barrier, or ground that nobody walks, runs through it. Give a "
-              "smaller CELL, or move the start.");
+    return tr(
+        "no way leads out of the start's own cell: a barrier, or ground that nobody walks, runs through it. Give a "
+        "smaller CELL, or move the start.");
   EffortSurface back(mSetting.ground.grid(), mSetting.pace, allowed());
   back.search({end}, nullptr, progress);
   const EffortSurface::Enclosure fromEnd = back.enclosure(end, progress);

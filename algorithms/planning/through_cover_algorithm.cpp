@@ -60,12 +60,11 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
   addParameters(terrain_parameters::definitions());
   addParameters(cover_parameters::definitions());
   addParameters(cover_parameters::unknownDefinitions());
-  addParameters(
-      {advanced(helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
-                       tr("In metres. 0: the terrain model's cells, or a size that suits the area."))),
-       advanced(helped(numberDefinition(marginKey, tr("Land looked at round the pairs (m)"), marginLimits),
-                       tr("How far round starts and ends ways are looked for, in metres. 0: half the longest "
-                          "pair's distance, at least 300 m.")))});
+  addParameters({advanced(helped(numberDefinition(cellKey, tr("Size of the cells (m)"), cellLimits),
+                                 tr("In metres. 0: the terrain model's cells, or a size that suits the area."))),
+                 advanced(helped(numberDefinition(marginKey, tr("Land looked at round the pairs (m)"), marginLimits),
+                                 tr("How far round starts and ends ways are looked for, in metres. 0: half the longest "
+                                    "pair's distance, at least 300 m.")))});
   addParameters(KeptStyles::definitions());
   addParameters(PlannedRoutes::outputs());
   addOutput(PlannedRoutes::minutesOutput());
@@ -73,9 +72,8 @@ void ThroughCoverAlgorithm::initAlgorithm(const QVariantMap &) {
 
 void ThroughCoverAlgorithm::check(const ParameterReader &reader) const {
   pairs_parameters::check(reader);
-  for (const auto &[key, limits] :
-       {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits), std::pair(cellKey, cellLimits),
-        std::pair(marginKey, marginLimits)})
+  for (const auto &[key, limits] : {std::pair(slopeKey, slopeLimits), std::pair(turnKey, turnLimits),
+                                    std::pair(cellKey, cellLimits), std::pair(marginKey, marginLimits)})
     reader.number(key, limits);
   cover_parameters::readUnknownSpeed(reader);
   wholeNumber(reader, legsKey, legsLimits);
@@ -110,11 +108,11 @@ void ThroughCoverAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
     return;
   mUnknownSpeed = cover_parameters::readUnknownSpeed(reader);
   const double steep = std::tan(Angle::degrees(reader.number(slopeKey, slopeLimits)).radians());
-  mGround = std::make_unique<PlanGround>(reader,
-                                         GroundInput{&mDem, &mCover, steep, mUnknownSpeed,
-                                                     reader.number(cellKey, cellLimits),
-                                                     reader.number(marginKey, marginLimits)},
-                                         mPairs);
+  mGround =
+      std::make_unique<PlanGround>(reader,
+                                   GroundInput{&mDem, &mCover, steep, mUnknownSpeed, reader.number(cellKey, cellLimits),
+                                               reader.number(marginKey, marginLimits)},
+                                   mPairs);
 }
 
 void ThroughCoverAlgorithm::skip(const QString &message, QgsProcessingFeedback *feedback) {

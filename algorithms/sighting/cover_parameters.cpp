@@ -220,10 +220,10 @@ Definitions definitions() {
 }
 
 Definitions unknownDefinitions() {
-  return {advanced(
-      helped(numberDefinition(unknownKey, Text::tr("Speed factor where no cover is known"), unknownLimits),
-             Text::tr("Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there "
-                      "whether there is water or thicket. 0: nobody is sent there.")))};
+  return {advanced(helped(
+      numberDefinition(unknownKey, Text::tr("Speed factor where no cover is known"), unknownLimits),
+      Text::tr("Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there "
+               "whether there is water or thicket. 0: nobody is sent there.")))};
 }
 
 double readUnknownSpeed(const ParameterReader &reader) { return reader.number(unknownKey, unknownLimits); }
@@ -291,11 +291,12 @@ void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback) {
 
 void report(const UnknownCover &unknown, QgsProcessingFeedback *feedback) {
   if (unknown.legs > 0)
-    feedback->pushWarning(Text::tr("%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether "
-                                   "there is water or thicket. Look at it before anybody walks there; with %2=0 no leg "
-                                   "leads over such ground.",
-                                   nullptr, unknown.legs)
-                              .arg(QString::number(std::max(1L, std::lround(unknown.metres))), unknownKey));
+    feedback->pushWarning(
+        Text::tr("%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether "
+                 "there is water or thicket. Look at it before anybody walks there; with %2=0 no leg "
+                 "leads over such ground.",
+                 nullptr, unknown.legs)
+            .arg(QString::number(std::max(1L, std::lround(unknown.metres))), unknownKey));
 }
 
 } // namespace cover_parameters

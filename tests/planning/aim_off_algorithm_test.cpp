@@ -159,11 +159,11 @@ private slots:
   }
 
   void severalStartsOfOneName() {
-    const Layer starts = layer(QStringLiteral("starts"), QStringLiteral("MultiPoint"), crs,
-                               {field("name", FieldType::Text)},
-                               {{wkt("MULTIPOINT((600000 5400000),(600100 5400000))"), {"Camp"}},
-                                {wkt("MULTIPOINT((600200 5400000))"), {"Spring"}},
-                                {wkt("MULTIPOINT((600300 5400000),(600400 5400000))"), {QVariant()}}});
+    const Layer starts =
+        layer(QStringLiteral("starts"), QStringLiteral("MultiPoint"), crs, {field("name", FieldType::Text)},
+              {{wkt("MULTIPOINT((600000 5400000),(600100 5400000))"), {"Camp"}},
+               {wkt("MULTIPOINT((600200 5400000))"), {"Spring"}},
+               {wkt("MULTIPOINT((600300 5400000),(600400 5400000))"), {QVariant()}}});
     const Layer trails = trail();
     const Outcome outcome = run(id, with(starts, trails));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
@@ -179,8 +179,8 @@ private slots:
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     const OutputRow &row = outcome.rows().front();
     QVERIFY(row.number("side_prob") < 0.6);
-    // The hut lies 1.02 degrees from true north (the convergence: 1.36 degrees from the zone's meridian times the sine of
-    // 48.7, by hand), the path's end at 1.88: of a dial in 2 degrees neither 0 nor 2 meets it.
+    // The hut lies 1.02 degrees from true north (the convergence: 1.36 degrees from the zone's meridian times the sine
+    // of 48.7, by hand), the path's end at 1.88: of a dial in 2 degrees neither 0 nor 2 meets it.
     more.insert("DIAL_STEP", 2);
     const Outcome off = run(id, with(starts, trails, more));
     QVERIFY(!off.ok);

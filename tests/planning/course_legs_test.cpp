@@ -105,8 +105,7 @@ private slots:
     QVERIFY(between(90, 10, 110, 40).bar == LegBar::NotWalked);
     QVERIFY(between(220, 10, 220, 40).bar == LegBar::NoCover);
     const Place from = scene.at(220, 10), to = scene.at(220, 40);
-    const CourseLeg blank =
-        over.between(from, to, ground.toGround(from), ground.toGround(to), {20, 250}, Progress());
+    const CourseLeg blank = over.between(from, to, ground.toGround(from), ground.toGround(to), {20, 250}, Progress());
     QVERIFY(blank.bar == LegBar::None);
     VERIFY_NEAR(blank.out.unknown_m, 30, 0.0011, "all of it");
     VERIFY_NEAR(blank.out.seconds, blank.out.bare_seconds, 0.0011, "as without cover");

@@ -125,8 +125,8 @@ private slots:
     QVERIFY(std::isinf(other.secondsAt(17, 17)));
   }
 
-  // A start in a cell that a fence crosses: nothing beyond the fence is reached where it runs from edge to edge, and the
-  // other side of that very cell round the fence's end where it has one.
+  // A start in a cell that a fence crosses: nothing beyond the fence is reached where it runs from edge to edge, and
+  // the other side of that very cell round the fence's end where it has one.
   void startsBesideAFence() {
     const PaceTable pace(walker);
     for (const double end : {30.0, 22.2}) {

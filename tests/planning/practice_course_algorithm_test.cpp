@@ -232,15 +232,15 @@ private slots:
     }
   }
 
-  // A map of the cover that draws the pond alone: courses keep out of it and go over the rest, and the run tells how far
-  // nobody has looked: every metre of the legs. With UNKNOWN_SPEED=0 nothing is left to walk on.
+  // A map of the cover that draws the pond alone: courses keep out of it and go over the rest, and the run tells how
+  // far nobody has looked: every metre of the legs. With UNKNOWN_SPEED=0 nothing is left to walk on.
   void onlyThePondIsDrawn() {
     const Layer area = polygons(
         {QStringLiteral("POLYGON((600000 5400000,600500 5400000,600500 5400500,600000 5400500,600000 5400000))")});
     const QString drawn =
         QStringLiteral("POLYGON((600200 5400200,600300 5400200,600300 5400300,600200 5400300,600200 5400200))");
-    const Layer pond = layer(QStringLiteral("cover"), QStringLiteral("Polygon"), crs,
-                             {field("class", FieldType::Text)}, {{wkt(drawn), {"water"}}});
+    const Layer pond = layer(QStringLiteral("cover"), QStringLiteral("Polygon"), crs, {field("class", FieldType::Text)},
+                             {{wkt(drawn), {"water"}}});
     QVariantMap more{{"LEG_MIN", 50}, {"LEG_MAX", 150}, {"COVER", valueOf(pond)}};
     const Outcome outcome = run(id, with(area, more));
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));

@@ -191,8 +191,8 @@ private slots:
   }
 
   // A map of the cover that draws a thicket alone, between two places on blank land: a route round it, at the speed of
-  // land without a map, and the run tells how far nobody has looked: all of it. Nobody is sent there with a factor of 0,
-  // and half as fast with one half.
+  // land without a map, and the run tells how far nobody has looked: all of it. Nobody is sent there with a factor of
+  // 0, and half as fast with one half.
   void onlyTheThicketIsDrawn() {
     const Layer a = points(QStringLiteral("a"), {{"", west}}), b = points(QStringLiteral("b"), {{"", east}});
     const QString drawn =
@@ -245,8 +245,8 @@ private slots:
     QVERIFY2(!across.said().contains(QLatin1String("MAX_LEGS")), qPrintable(across.said()));
   }
 
-  // Terrain models whose units are not metres on the ground: the cells are as long as theirs are on the ground, and so a
-  // bank of 20 m over one of them is seen. By hand: Mercator stretches by 1 / cos(60) = 2 both ways, equidistant
+  // Terrain models whose units are not metres on the ground: the cells are as long as theirs are on the ground, and so
+  // a bank of 20 m over one of them is seen. By hand: Mercator stretches by 1 / cos(60) = 2 both ways, equidistant
   // cylindrical that much to the east only; a US survey foot is 1200/3937 m (EPSG 9003).
   void cellsAreMeasuredOnTheGround_data() {
     QTest::addColumn<QString>("system");
