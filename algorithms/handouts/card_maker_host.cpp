@@ -33,10 +33,11 @@ LegSheet CardMaker::printable(LegSheet sheet) const {
   for (QString *text : {&sheet.route, &sheet.walker})
     *text = mFonts.printable(*text);
   for (SheetLeg &leg : sheet.legs) {
-    for (QString *text : {&leg.from, &leg.to, &leg.dial_text, &leg.back_text, &leg.cover, &leg.warnings})
+    for (QString *text : {&leg.from, &leg.to, &leg.dial_text, &leg.back_text, &leg.cover})
       *text = mFonts.printable(*text);
     if (leg.piece)
       leg.piece->obstacle = mFonts.printable(leg.piece->obstacle);
+    leg.warnings = mFonts.printableWarnings(leg.warnings);
     for (SheetMark &mark : leg.marks)
       mark.name = mFonts.printable(mark.name);
   }
@@ -110,7 +111,9 @@ CardMaker::Card CardMaker::card(const LegSheet &raw) {
   CardPlan plan = planned(contents, size, scale, note);
   if (!note.isEmpty())
     card.warnings << note;
-  card.shortened = plan.shortened;
+  card.shortened = plan.shortened || std::any_of(raw.legs.begin(), raw.legs.end(), [](const SheetLeg &leg) {
+                     return HandoutFonts::isTooLongForWarnings(leg.warnings);
+                   });
   for (CardPage &page : plan.pages) {
     PrintedCard printed;
     printed.drawing = std::move(page.drawing);
@@ -130,7 +133,7 @@ void CardMaker::addMap(PrintedCard &printed, const CardPage &page, const LegShee
   picture.north = course.north();
   if (picture.north && picture.north->magnetic)
     picture.lines_apart = scale.toPaper(apart);
-  card_words::nameEnds(picture);
+  card_words::nameEnds(picture, sheet);
   DrawnCourse drawn = drawCourse(picture, mType, mFonts);
   printed.drawing.add(drawn.drawing);
   printed.map = PrintedMap{*page.map, course.extent(*page.map, scale), course.crs(), std::move(drawn.labels),

@@ -13,12 +13,6 @@ namespace {
 double advance(const Face &face) { return face.em() * lineHeight; }
 double baseLine(const Face &face) { return face.em() * 0.96; }
 
-std::string filledIn(std::string text, const std::string &sign, size_t number) {
-  if (const size_t at = text.find(sign); at != std::string::npos)
-    text.replace(at, sign.size(), std::to_string(number));
-  return text;
-}
-
 // Paragraphs below each other, measured and then drawn.
 class Paragraphs {
 public:
@@ -37,9 +31,22 @@ public:
       height += advance(line.face);
     return height;
   }
-  void draw(Drawing &drawing, Spot corner) const {
+  size_t lines() const { return mLines.size(); }
+  //! Lines from a first one that have room in a height; at least one.
+  size_t fitting(size_t first, double height) const {
+    size_t end = first;
+    for (double used = 0; end < mLines.size(); ++end) {
+      used += advance(mLines[end].face);
+      if (end > first && used > height + 1e-9)
+        break;
+    }
+    return end - first;
+  }
+  void draw(Drawing &drawing, Spot corner) const { draw(drawing, corner, 0, mLines.size()); }
+  void draw(Drawing &drawing, Spot corner, size_t first, size_t count) const {
     double y = corner.y;
-    for (const Line &line : mLines) {
+    for (size_t i = first; i < first + count; ++i) {
+      const Line &line = mLines[i];
       if (line.bullet)
         drawing.box({corner.x + 0.1, y + line.face.em() * 0.5, line.face.em() * 0.32, line.face.em() * 0.32}, 0, 0.0);
       drawing.add(DrawnText{{corner.x + line.indent, y + baseLine(line.face)}, line.text, line.face});
@@ -73,6 +80,7 @@ struct Page {
   std::vector<Stretch> legs;
   std::optional<Area> map_block; // note, map, strip, profile
   std::optional<Area> notes;
+  size_t notes_first = 0, notes_count = allLines; // lines of them
   std::optional<Area> blanks;
   bool more = false;
 };
@@ -97,6 +105,7 @@ public:
     for (size_t i = 0; i < mPages.size(); ++i)
       plan.pages.push_back(drawn(i));
     plan.shortened = mShortened;
+    plan.details_left_out = mLeftOut;
     plan.figures = mPages.front().legs.front().table->bigFace().points;
     return plan;
   }
@@ -131,9 +140,9 @@ private:
   Paragraphs notes(double width) const {
     Paragraphs texts(width, mRuler);
     for (const std::string &note : mContents.notes)
-      texts.add(note, mType.small, 4);
+      texts.add(note, mType.small, allLines);
     for (const std::string &caution : mContents.cautions)
-      texts.add(caution, mType.small, 4, true);
+      texts.add(caution, mType.small, allLines, true);
     return texts;
   }
   double notesHeight(double width) const { return notes(width).height() + gap; }
@@ -153,12 +162,16 @@ private:
     const double high = std::max(40.0, std::clamp(mContents.course_aspect, 0.34, 0.55) * width);
     return std::max(high, mContents.map_height) + mapNote(width).height() + stripHeight() + profileHeight() + gap;
   }
+  // Below that notes take the map's room from it, and have pages of their own instead.
+  double mapBlockSmallest(double width) const {
+    return 36 + mapNote(width).height() + stripHeight() + profileHeight() + gap;
+  }
 
   // --- pages ---------------------------------------------------------------------------------------------------------
 
   void planUpright() {
     const CardTable &table = addTable(mInside.width);
-    const size_t all = mContents.legs.size();
+    const size_t all = table.rows();
     const double width = mInside.width, blanks = blanksHeight(width), notes = notesHeight(width);
     if (mBelow.height >= table.height(0, all) + mapBlockLeast(width) + notes + blanks) {
       Page page;
@@ -201,16 +214,17 @@ private:
       Page &last = mPages.back();
       const double end = last.blanks ? last.blanks->top : mBelow.bottom() - moreHeight();
       last.notes = Area{mBelow.left, end - notes, width, notes};
-    } else {
+    } else if (mBelow.height - notes >= mapBlockSmallest(width)) {
       page.notes = Area{mBelow.left, bottom - notes, width, notes};
       bottom -= notes;
+    } else {
+      addPagesOfNotes();
     }
     page.map_block = Area{mBelow.left, mBelow.top, width, bottom - mBelow.top};
     mPages.push_back(page);
   }
 
   void planAcross() {
-    const size_t all = mContents.legs.size();
     constexpr double between = 5;
     const double leftWidth = (mInside.width - between) * 0.54, rightWidth = mInside.width - between - leftWidth;
     const double right = mInside.right() - rightWidth;
@@ -219,6 +233,7 @@ private:
       const CardTable &table = addTable(leftWidth);
       // Texts are not shortened for want of width where a table of its own would have it.
       const bool tooNarrow = table.shortened() && !addTable(mInside.width).shortened();
+      const size_t all = table.rows();
       const double room = mBelow.height - blanks, left = room - table.height(0, all);
       const bool notesLeft = left >= notesHeight(leftWidth) + gap;
       const double rightNotes = notesLeft ? 0 : notesHeight(rightWidth);
@@ -244,6 +259,7 @@ private:
     if (lefts.size() > 1 && addTable(half).shortened() && !addTable(mInside.width).shortened())
       lefts.pop_back();
     const CardTable &table = addTable(lefts.size() > 1 ? half : mInside.width);
+    const size_t all = table.rows();
     for (size_t first = 0; first < all;) {
       Page page;
       double room = mBelow.height - moreHeight();
@@ -262,14 +278,39 @@ private:
       mPages.push_back(page);
     }
     Page page;
-    const double notesWidth = std::max(44.0, mInside.width * 0.24), mapWidth = mInside.width - between - notesWidth;
+    double notesWidth = std::max(44.0, mInside.width * 0.24);
+    const double widest = std::max(notesWidth, mInside.width * 0.4);
+    while (notesWidth < widest && notesHeight(notesWidth) > mBelow.height)
+      notesWidth = std::min(notesWidth + 4, widest);
+    double mapWidth = mInside.width;
+    if (notesHeight(notesWidth) <= mBelow.height) {
+      page.notes = Area{mBelow.right() - notesWidth, mBelow.top, notesWidth, mBelow.height};
+      mapWidth -= between + notesWidth;
+    } else {
+      addPagesOfNotes();
+    }
     page.map_block = Area{mBelow.left, mBelow.top, mapWidth, mBelow.height};
-    page.notes = Area{mBelow.right() - notesWidth, mBelow.top, notesWidth, mBelow.height};
     mPages.push_back(page);
   }
 
+  void addPagesOfNotes() {
+    const Paragraphs texts = notes(mInside.width);
+    for (size_t first = 0; first < texts.lines();) {
+      Page page;
+      page.notes = Area{mBelow.left, mBelow.top, mInside.width, mBelow.height - moreHeight()};
+      page.notes_first = first;
+      page.notes_count = texts.fitting(first, page.notes->height - gap);
+      page.more = true;
+      first += page.notes_count;
+      mPages.push_back(page);
+    }
+  }
+
   const CardTable &addTable(double width) {
-    mTables.push_back(std::make_unique<CardTable>(mContents.legs, mContents.words.table, mTableType, width, mRuler));
+    // What is on a page with legs at the most: on the first the blanks, on others what says that it goes on.
+    const double height = mBelow.height - moreHeight() - blanksHeight(mInside.width);
+    mTables.push_back(std::make_unique<CardTable>(mContents.legs, mContents.words.table, mTableType,
+                                                  TableRoom{width, height}, mRuler));
     return *mTables.back();
   }
 
@@ -281,15 +322,16 @@ private:
     drawHead(result.drawing, number);
     for (const Stretch &stretch : page.legs) {
       result.drawing.add(stretch.table->draw(stretch.first, stretch.count, stretch.corner));
-      result.leg_count += stretch.count;
+      result.leg_count += stretch.table->legs(stretch.first, stretch.count);
       mShortened |= stretch.table->shortened();
+      mLeftOut = stretch.table->detailsLeftOut();
     }
     if (page.map_block)
       placeMap(result, *page.map_block);
     if (page.notes) {
       const Paragraphs texts = notes(page.notes->width);
-      texts.draw(result.drawing, {page.notes->left, page.notes->top + gap / 2});
-      mShortened |= texts.shortened();
+      texts.draw(result.drawing, {page.notes->left, page.notes->top + gap / 2}, page.notes_first,
+                 std::min(page.notes_count, texts.lines() - page.notes_first));
     }
     if (page.blanks)
       drawBlanks(result.drawing, *page.blanks);
@@ -360,6 +402,7 @@ private:
   std::vector<std::unique_ptr<CardTable>> mTables;
   std::vector<Page> mPages;
   bool mShortened = false;
+  size_t mLeftOut = 0;
 };
 
 } // namespace
@@ -393,7 +436,8 @@ CardPlan planCard(const CardContents &contents, PaperSize paper, const TextRuler
   for (const double factor : {1.4, 1.3, 1.2, 1.1}) {
     CardPlan larger = Planner(contents, paper, factor, ruler).plan();
     if (larger.figures <= largeEnough && larger.pages.size() == plan.pages.size() &&
-        mapRoom(larger) >= mapRoom(plan) * 0.99 && larger.figures > plan.figures && larger.shortened == plan.shortened)
+        mapRoom(larger) >= mapRoom(plan) * 0.99 && larger.figures > plan.figures &&
+        larger.shortened == plan.shortened && larger.details_left_out == 0)
       return larger;
   }
   return plan;

@@ -44,8 +44,9 @@ struct CardPage {
 
 struct CardPlan {
   std::vector<CardPage> pages;
-  double figures = 0;     //!< points, of the numbers for dial and paces
-  bool shortened = false; //!< somewhere an ellipsis stands for text left out
+  double figures = 0;          //!< points, of the numbers for dial and paces
+  bool shortened = false;      //!< somewhere an ellipsis stands for text left out
+  size_t details_left_out = 0; //!< of legs that have no room on a page
 };
 
 /**
@@ -54,7 +55,11 @@ struct CardPlan {
  * Upright: head, legs, map, notes one below the other; across: legs on the left, the map on the right. Where that does
  * not leave the map enough room, or not all legs find room, there are more pages, each with the head and its number;
  * the map is then on the last one, and the table grows into the room that is left. Where slightly smaller type saves a
- * page, the table has that. Every leg is on one page, and no text lies outside the margins.
+ * page, the table has that. Every leg's numbers are on one page, and no text lies outside the margins.
+ *
+ * Names may be shortened; where a leg has no room on a page of its own its last details are left out, and a line says
+ * how many. Warnings, notes and cautions are never shortened: what has no room goes on in the next column or on the
+ * next page, notes and cautions on pages of their own before the map.
  *
  * \param contents at least one leg. \param paper as it is held; 90 mm or more each way.
  */

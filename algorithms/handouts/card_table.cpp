@@ -15,6 +15,8 @@ constexpr double gap = 2.2;         // between columns
 constexpr double dialGap = 4.5;     // between the two large numbers, with a rule
 constexpr double columnsFrom = 100; // a table as wide as this has columns of their own for minutes and metres
 constexpr double extrasFrom = 150;  // and one as wide as this has extras
+constexpr double overWarning = 0.4; // between one and what stands over it
+constexpr double slack = 1e-9;      // of heights that are added up
 
 double advance(const Face &face) { return face.em() * lineHeight; }
 // From a line's top to its base line.
@@ -40,13 +42,13 @@ CardType CardType::enlarged(double factor) const {
   return larger;
 }
 
-CardTable::CardTable(const std::vector<CardLeg> &legs, const TableWords &words, const CardType &type, double width,
+CardTable::CardTable(const std::vector<CardLeg> &legs, const TableWords &words, const CardType &type, TableRoom room,
                      const TextRuler &ruler)
-    : mLegs(legs), mWords(words), mType(type), mRuler(ruler), mWidth(width), mHead(advance(type.small) + 0.8),
-      mBig(type.big) {
-  arrangeColumns(width);
+    : mLegs(legs), mWords(words), mType(type), mRuler(ruler), mWidth(room.width), mHeight(room.height),
+      mHead(advance(type.small) + 0.8), mBig(type.big) {
+  arrangeColumns(room.width);
   for (const CardLeg &leg : legs)
-    mRows.push_back(rowOf(leg));
+    addRows(leg);
 }
 
 void CardTable::arrangeColumns(double width) {
@@ -100,35 +102,86 @@ void CardTable::arrangeColumns(double width) {
   mWay.width = std::max(10.0, (mOwnColumns ? mMinutes.left - gap : width) - mWay.left);
 }
 
-void CardTable::addLines(Row &row, const std::string &text, const Face &face, int most) {
+void CardTable::addLines(std::vector<Line> &lines, const std::string &text, const Face &face, int most) {
   const FittedText fitted = fitText(text, face, mWay.width, most, mRuler);
   mShortened |= fitted.shortened;
   for (const std::string &line : fitted.lines)
-    row.lines.push_back({line, face});
+    lines.push_back({line, face});
 }
 
-CardTable::Row CardTable::rowOf(const CardLeg &leg) {
-  Row row;
-  addLines(row, leg.from, mType.body, 2);
-  addLines(row, leg.to, mType.name, 2);
-  for (const std::string &detail : leg.details)
-    addLines(row, detail, mType.body, 3);
+double CardTable::heightOf(const std::vector<Line> &lines) {
+  double height = 0;
+  for (const Line &line : lines)
+    height += advance(line.face);
+  return height;
+}
+
+double CardTable::heightOf(const WarningLine &line) const {
+  return advance(warningFace()) + (line.begins ? overWarning : 0);
+}
+
+std::vector<CardTable::Line> CardTable::detailsOf(const CardLeg &leg, double room) {
+  std::vector<Line> lines;
+  std::vector<size_t> ends{0}; // of each detail's lines
+  for (const std::string &detail : leg.details) {
+    addLines(lines, detail, mType.body, 3);
+    ends.push_back(lines.size());
+  }
+  size_t kept = leg.details.size();
+  if (kept == 0 || heightOf(lines) <= room + slack)
+    return lines;
+  std::vector<Line> note;
+  do {
+    --kept;
+    note.clear();
+    addLines(note, filledIn(mWords.left_out, "%1", leg.details.size() - kept), mType.body, 2);
+  } while (kept > 0 && double(ends[kept] + note.size()) * advance(mType.body) > room + slack);
+  lines.erase(lines.begin() + long(ends[kept]), lines.end());
+  lines.insert(lines.end(), note.begin(), note.end());
+  mLeftOut += leg.details.size() - kept;
+  mShortened = true;
+  return lines;
+}
+
+void CardTable::addRows(const CardLeg &leg) {
+  const double most = mHeight - mHead - 2 * padding; // of what is in a row
+  std::vector<WarningLine> warnings;
+  double below = 0;
+  for (const std::string &text : leg.warnings) {
+    bool begins = true;
+    for (const std::string &line :
+         fitText(text, warningFace(), mWidth - mDial.left - 2 * warningFace().em(), allLines, mRuler).lines) {
+      warnings.push_back({line, begins});
+      below += heightOf(warnings.back());
+      begins = false;
+    }
+  }
+  Row row{&leg, false, {}, {}, 0};
+  addLines(row.lines, leg.from, mType.body, 2);
+  addLines(row.lines, leg.to, mType.name, 2);
+  std::vector<Line> extras;
   if (mExtras)
     for (const std::string &extra : leg.extras)
-      addLines(row, extra, mType.body, 3);
-  double beside = 0;
-  for (const Line &line : row.lines)
-    beside += advance(line.face);
-  double height = std::max(beside, numbersHeight(leg));
-  const Face warning{mType.body.points, true};
-  for (const std::string &text : leg.warnings) {
-    const FittedText fitted = fitText(text, warning, mWidth - mDial.left - 2 * warning.em(), 6, mRuler);
-    mShortened |= fitted.shortened;
-    row.warnings.push_back(fitted.lines);
-    height += double(fitted.lines.size()) * advance(warning) + 0.4;
+      addLines(extras, extra, mType.body, 3);
+  const std::vector<Line> details =
+      detailsOf(leg, std::max(most - below, numbersHeight(leg)) - heightOf(row.lines) - heightOf(extras));
+  row.lines.insert(row.lines.end(), details.begin(), details.end());
+  row.lines.insert(row.lines.end(), extras.begin(), extras.end());
+  double height = std::max(heightOf(row.lines), numbersHeight(leg));
+  for (const WarningLine &line : warnings) {
+    if (height + heightOf(line) > most + slack && !(row.goes_on && row.warnings.empty())) {
+      row.height = height + 2 * padding;
+      mRows.push_back(std::move(row));
+      row = {&leg, true, {}, {}, 0};
+      height = 0;
+    }
+    row.warnings.push_back(line);
+    height += heightOf(line);
   }
+  if (row.goes_on)
+    height = std::max(height, mBig.em() * (capHeight + 0.12)); // of the leg's number
   row.height = height + 2 * padding;
-  return row;
+  mRows.push_back(std::move(row));
 }
 
 std::string CardTable::way(const CardLeg &leg) const {
@@ -143,6 +196,11 @@ double CardTable::numbersHeight(const CardLeg &leg) const {
   return std::max(numbers, leg.picture ? mPicture.width * dialPictureHeight : 0);
 }
 
+size_t CardTable::legs(size_t first, size_t count) const {
+  return size_t(std::count_if(mRows.begin() + long(first), mRows.begin() + long(first + count),
+                              [](const Row &row) { return !row.goes_on; }));
+}
+
 double CardTable::height(size_t first, size_t count) const {
   double height = mHead;
   for (size_t row = first; row < first + count; ++row)
@@ -153,7 +211,7 @@ double CardTable::height(size_t first, size_t count) const {
 size_t CardTable::fitting(size_t first, double height) const {
   size_t count = 0;
   double used = mHead;
-  while (first + count < mRows.size() && (count == 0 || used + mRows[first + count].height <= height + 1e-9))
+  while (first + count < mRows.size() && (count == 0 || used + mRows[first + count].height <= height + slack))
     used += mRows[first + count++].height;
   return count;
 }
@@ -174,26 +232,16 @@ Drawing CardTable::draw(size_t first, size_t count, Spot corner) const {
   double y = corner.y + mHead;
   for (size_t i = first; i < first + count; ++i) {
     drawing.line({corner.x, y}, {corner.x + mWidth, y}, i == first ? 0.4 : 0.15, i == first ? 0 : 0.3);
-    drawRow(drawing, mLegs[i], mRows[i], {corner.x, y});
+    drawRow(drawing, mRows[i], {corner.x, y});
     y += mRows[i].height;
   }
   drawing.line({corner.x, y}, {corner.x + mWidth, y}, 0.4);
   return drawing;
 }
 
-void CardTable::drawRow(Drawing &drawing, const CardLeg &leg, const Row &row, Spot corner) const {
+void CardTable::drawFigures(Drawing &drawing, const CardLeg &leg, Spot corner) const {
   const double top = corner.y + padding;
   const double bigLine = top + mBig.em() * (capHeight + 0.06);
-  const Face numbers{mType.name.points + 1, true};
-
-  // The leg's number, white on black, as tall as the figures beside it.
-  const double tall = mBig.em() * capHeight;
-  drawing.box({corner.x, bigLine - tall, mNumber.width, tall}, 0, 0.0);
-  drawing.add(DrawnText{{corner.x + mNumber.width / 2, bigLine - (tall - numbers.em() * capHeight) / 2},
-                        std::to_string(leg.number) + leg.letter,
-                        numbers,
-                        Align::Centre,
-                        1});
   if (leg.picture)
     drawing.add(drawDial(*leg.picture,
                          {corner.x + mPicture.left, top, mPicture.width, mPicture.width * dialPictureHeight}, mRuler));
@@ -216,36 +264,50 @@ void CardTable::drawRow(Drawing &drawing, const CardLeg &leg, const Row &row, Sp
     drawing.add(
         DrawnText{{corner.x + mPaces.right(), bigLine + advance(mType.small)}, way(leg), mType.small, Align::Right});
   const double rule = corner.x + mPaces.left - dialGap / 2;
-  drawing.line({rule, bigLine - tall}, {rule, bigLine}, 0.2, 0.3);
-
-  double y = top, beside = 0;
-  for (const Line &line : row.lines) {
-    drawing.add(DrawnText{{corner.x + mWay.left, y + baseLine(line.face)}, line.text, line.face});
-    y += advance(line.face);
-  }
-  beside = y - top;
+  drawing.line({rule, bigLine - mBig.em() * capHeight}, {rule, bigLine}, 0.2, 0.3);
   if (mOwnColumns) {
     drawing.add(DrawnText{{corner.x + mMinutes.right(), bigLine}, leg.minutes, {mType.name.points}, Align::Right});
     drawing.add(DrawnText{{corner.x + mMetres.right(), bigLine}, leg.metres, {mType.name.points}, Align::Right});
   }
-  const Face warning{mType.body.points, true};
-  y = top + std::max(beside, numbersHeight(leg));
-  for (const std::vector<std::string> &lines : row.warnings) {
-    y += 0.4;
+}
+
+void CardTable::drawRow(Drawing &drawing, const Row &row, Spot corner) const {
+  const double top = corner.y + padding;
+  const double bigLine = top + mBig.em() * (capHeight + 0.06);
+  const Face numbers{mType.name.points + 1, true};
+
+  // The leg's number, white on black, as tall as the figures beside it.
+  const double tall = mBig.em() * capHeight;
+  drawing.box({corner.x, bigLine - tall, mNumber.width, tall}, 0, 0.0);
+  drawing.add(DrawnText{{corner.x + mNumber.width / 2, bigLine - (tall - numbers.em() * capHeight) / 2},
+                        std::to_string(row.leg->number) + row.leg->letter,
+                        numbers,
+                        Align::Centre,
+                        1});
+  if (!row.goes_on)
+    drawFigures(drawing, *row.leg, corner);
+  double y = top;
+  for (const Line &line : row.lines) {
+    drawing.add(DrawnText{{corner.x + mWay.left, y + baseLine(line.face)}, line.text, line.face});
+    y += advance(line.face);
+  }
+  y = row.goes_on ? top : std::max(y, top + numbersHeight(*row.leg));
+  const Face warning = warningFace();
+  for (const WarningLine &each : row.warnings) {
     const double em = warning.em(), left = corner.x + mDial.left;
-    // A warning triangle.
+    y += heightOf(each) - advance(warning);
     const double line = y + baseLine(warning);
-    drawing.add(
-        DrawnShape{{{left + em * 0.6, line - em * 0.92}, {left, line + em * 0.1}, {left + em * 1.2, line + em * 0.1}},
-                   true,
-                   0,
-                   0,
-                   0.0});
-    drawing.add(DrawnText{{left + em * 0.6, line - em * 0.02}, "!", {smallestText, true}, Align::Centre, 1});
-    for (const std::string &text : lines) {
-      drawing.add(DrawnText{{left + 2 * em, y + baseLine(warning)}, text, warning});
-      y += advance(warning);
+    if (each.begins) { // a warning triangle
+      drawing.add(
+          DrawnShape{{{left + em * 0.6, line - em * 0.92}, {left, line + em * 0.1}, {left + em * 1.2, line + em * 0.1}},
+                     true,
+                     0,
+                     0,
+                     0.0});
+      drawing.add(DrawnText{{left + em * 0.6, line - em * 0.02}, "!", {smallestText, true}, Align::Centre, 1});
     }
+    drawing.add(DrawnText{{left + 2 * em, line}, each.text, warning});
+    y += advance(warning);
   }
 }
 

@@ -2,7 +2,8 @@
 #include "handouts/card_words_host.h"
 
 #include "handouts/cautions_host.h"
-#include "handouts/dial_north.h"
+#include "handouts/courses_host.h"
+#include "handouts/dial_norths_host.h"
 #include "handouts/leg_words_host.h"
 #include "handouts/sheet_words_host.h"
 
@@ -53,22 +54,6 @@ DialNumber dialNumber(const QString &text) {
   return result;
 }
 
-std::optional<North> northOf(const LegSheet &sheet) {
-  DialNorth north;
-  for (const SheetLeg &leg : sheet.legs)
-    if (const auto reading = dialReadingOf(leg))
-      north.add(*reading, dialUnitOf(leg));
-  return north.north();
-}
-
-// Where the needle comes to lie on a dial that is counted from a north.
-Angle needleOn(const SheetLeg &leg, std::optional<North> north) {
-  if (!leg.true_bearing || !leg.magnetic_bearing || north == North::Magnetic || !north)
-    return {};
-  const double declination = leg.declination.value_or(*leg.true_bearing - *leg.magnetic_bearing);
-  return Angle::degrees(north == North::True ? declination : declination - leg.convergence.value_or(0));
-}
-
 QString eastOrWest(double declination) {
   const QString number = QString::number(std::abs(declination), 'f', 1);
   if (number == QLatin1String("0.0"))
@@ -76,8 +61,34 @@ QString eastOrWest(double declination) {
   return declination > 0 ? Text::tr("%1° E").arg(number) : Text::tr("%1° W").arg(number);
 }
 
+// What a thing is called beside what is told of it: a long name must not push that off the row.
+QString nameBeside(const QString &name) {
+  constexpr int longest = 40; // letters
+  return QgsStringUtils::truncateMiddleOfString(name, longest);
+}
+
+bool hasOneDay(const LegSheet &sheet) {
+  return std::all_of(sheet.legs.begin(), sheet.legs.end(),
+                     [&sheet](const SheetLeg &leg) { return leg.date == sheet.date(); });
+}
+
+// Whether the first leg of the route, and the last one that is known of, are among the sheet's.
+bool hasStart(const LegSheet &sheet) { return sheet.legs.front().number == 1; }
+bool hasEnd(const LegSheet &sheet) { return sheet.missing.empty() || sheet.missing.back() < sheet.legs.back().number; }
+
+QString missingWords(const std::vector<int> &numbers) {
+  if (numbers.size() == 1)
+    return Text::tr("Leg %1 is not on this card. Do not walk on past it by these numbers.").arg(numbers.front());
+  return Text::tr("Legs %1 are not on this card. Do not walk on past them by these numbers.")
+      .arg(SheetWords::numbers(numbers));
+}
+
 QStringList notesOf(const LegSheet &sheet) {
   QStringList notes;
+  if (!sheet.missing.empty())
+    notes << missingWords(sheet.missing);
+  if (!hasOneDay(sheet))
+    notes << Text::tr("The legs are not all for the same day, but for %1.").arg(SheetWords::days(sheet));
   double least = INFINITY, most = -INFINITY, error = 0;
   for (const SheetLeg &leg : sheet.legs)
     if (leg.declination) {
@@ -92,9 +103,9 @@ QStringList notesOf(const LegSheet &sheet) {
       declination = Text::tr("%1 to %2").arg(declination, eastOrWest(most));
     if (error > 0)
       declination += QStringLiteral(" ± %1°").arg(error, 0, 'f', 1);
-    const QString day =
-        sheet.date().isValid() ? sheet.date().toString(Qt::ISODate) : Text::tr("a day that is not told");
-    notes << Text::tr("Declination %1 on %2.").arg(declination, day);
+    const QString days = SheetWords::days(sheet);
+    notes << Text::tr("Declination %1 on %2.")
+                 .arg(declination, days.isEmpty() ? Text::tr("a day that is not told") : days);
   } else {
     notes << Text::tr("The declination is not known.");
   }
@@ -111,16 +122,12 @@ QStringList notesOf(const LegSheet &sheet) {
           Text::tr("The dial numbers count from true north: for a compass that is set off for declination.");
     else
       notes.last() += Text::tr("The dial numbers count from grid north: not for a plain compass in the forest.");
+  } else {
+    notes << SheetWords::north(sheet);
   }
   if (!sheet.walker.isEmpty())
-    notes << Text::tr("The paces are those of %1, nobody else's.").arg(sheet.walker);
+    notes << Text::tr("The paces are those of %1, nobody else's.").arg(nameBeside(sheet.walker));
   return notes;
-}
-
-// What a thing is called beside where it is: a long name must not push the count off the row.
-QString nameBeside(const QString &name) {
-  constexpr int longest = 40; // letters
-  return QgsStringUtils::truncateMiddleOfString(name, longest);
 }
 
 // Lines on a leg's row.
@@ -152,6 +159,34 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
                     ? Text::tr("%1 at %2 paces").arg(nameBeside(feature.text), whole(feature.at_m * pacesPerM))
                     : Text::tr("%1 at %2 m").arg(nameBeside(feature.text), whole(feature.at_m)));
   return details;
+}
+
+// The warnings on a leg's row: the layer's, and that legs before or behind it are lacking. Those before the first row
+// are told there, others where the walker would go on.
+QStringList warningsOf(const LegSheet &sheet, size_t i) {
+  const SheetLeg &leg = sheet.legs[i];
+  QStringList warnings;
+  if (!leg.warnings.isEmpty())
+    warnings << leg.warnings;
+  const auto first =
+      i == 0 ? sheet.missing.begin() : std::upper_bound(sheet.missing.begin(), sheet.missing.end(), leg.number);
+  const auto end = i + 1 == sheet.legs.size() ? sheet.missing.end()
+                                              : std::lower_bound(first, sheet.missing.end(), sheet.legs[i + 1].number);
+  if (first != end)
+    warnings << missingWords({first, end});
+  return warnings;
+}
+
+// Where a leg ends, where that has a name: its own, the end, or the number that stands there on the map since the next
+// leg of the card starts there.
+QString endOf(const LegSheet &sheet, size_t i) {
+  const SheetLeg &leg = sheet.legs[i];
+  if (!leg.to.isEmpty())
+    return leg.to;
+  if (i + 1 == sheet.legs.size())
+    return hasEnd(sheet) ? Text::tr("the end") : QString();
+  const SheetLeg &next = sheet.legs[i + 1];
+  return samePlace(leg.end, next.start) ? Text::tr("point %1").arg(next.label()) : QString();
 }
 
 QStringList extrasOf(const SheetLeg &leg) {
@@ -194,6 +229,7 @@ CardWords words() {
   words.table.minutes = Text::tr("min").toStdString();
   words.table.metres = Text::tr("m").toStdString();
   words.table.no_dial = Text::tr("none").toStdString();
+  words.table.left_out = Text::tr("… and %1 more that have no room here").toStdString();
   words.page = Text::tr("card %1 of %2").toStdString();
   words.more = Text::tr("goes on: card %1").toStdString();
   words.turn_back = Text::tr("Turn back at").toStdString();
@@ -212,7 +248,7 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
   result.title = (title.isEmpty() ? route : title).toStdString();
   result.route = title.isEmpty() ? std::string() : route.toStdString();
   result.walker = sheet.walker.toStdString();
-  const QString day = sheet.date().isValid() ? sheet.date().toString(Qt::ISODate) : QString();
+  const QString day = hasOneDay(sheet) ? SheetWords::days(sheet) : Text::tr("several days");
   const QString way = sheet.back ? Text::tr("way back") : Text::tr("way out");
   result.way = (day.isEmpty() ? way : way + QStringLiteral(", ") + day).toStdString();
   result.totals = totalsOf(sheet).toStdString();
@@ -228,26 +264,23 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
     row.paces = leg.paces ? std::to_string(*leg.paces) : std::string();
     row.minutes = leg.minutes ? wholeMinutes(*leg.minutes).toStdString() : std::string();
     row.metres = leg.length_m ? whole(*leg.length_m).toStdString() : std::string();
-    // A place without a name is where the next leg's number stands on the map.
-    const bool first = i == 0, last = i + 1 == sheet.legs.size();
-    const QString from = !leg.from.isEmpty() ? leg.from
-                         : first             ? Text::tr("the start")
-                                             : Text::tr("point %1").arg(leg.label());
-    const QString to = !leg.to.isEmpty() ? leg.to
-                       : last            ? Text::tr("the end")
-                                         : Text::tr("point %1").arg(sheet.legs[i + 1].label());
+    // A place without a name is where the leg's number stands on the map.
+    const QString from = !leg.from.isEmpty()         ? leg.from
+                         : i == 0 && hasStart(sheet) ? Text::tr("the start")
+                                                     : Text::tr("point %1").arg(leg.label());
+    const QString to = endOf(sheet, i);
     if (!leg.back_text.isEmpty())
       row.back = Text::tr("back %1").arg(leg.back_text).toStdString();
     row.from = Text::tr("from %1").arg(from).toStdString();
-    row.to = Text::tr("to %1").arg(to).toStdString();
+    if (!to.isEmpty())
+      row.to = Text::tr("to %1").arg(to).toStdString();
     row.details = plain(detailsOf(leg, i < met.size() ? met[i] : std::vector<MetFeature>()));
     row.extras = plain(extrasOf(leg));
-    if (!leg.warnings.isEmpty())
-      row.warnings = plain({leg.warnings});
+    row.warnings = plain(warningsOf(sheet, i));
     if (pictures && leg.dial && dial.circle)
       row.picture = DialPicture{(dial.unit.startsWith(QLatin1Char(' ')) ? dial.number : leg.dial_text).toStdString(),
                                 Angle::degrees(*leg.dial * 360 / *dial.circle),
-                                needleOn(leg, north),
+                                north ? needleOn(leg, *north) : std::nullopt,
                                 {Text::tr("N", "compass").toStdString(), Text::tr("E", "compass").toStdString(),
                                  Text::tr("S", "compass").toStdString(), Text::tr("W", "compass").toStdString()}};
     result.legs.push_back(std::move(row));
@@ -295,9 +328,11 @@ MapStrip strip(const LegSheet &sheet, MapScale scale, const std::optional<MapNor
   return strip;
 }
 
-void nameEnds(CoursePicture &course) {
-  course.start = Text::tr("start").toStdString();
-  course.end = Text::tr("end").toStdString();
+void nameEnds(CoursePicture &course, const LegSheet &sheet) {
+  if (hasStart(sheet))
+    course.start = Text::tr("start").toStdString();
+  if (hasEnd(sheet))
+    course.end = Text::tr("end").toStdString();
 }
 
 QString tooLarge(MapScale wanted, MapScale drawn) {

@@ -32,7 +32,8 @@ QString scale(MapScale scale); //!< "1:10 000"
 ProfileWords profile();
 //! The strip below a map without its place. \param lines_apart metres; 0: none.
 MapStrip strip(const LegSheet &sheet, MapScale scale, const std::optional<MapNorth> &north, double lines_apart);
-void nameEnds(CoursePicture &course);
+//! Names the course's start and end, where they are those of the route.
+void nameEnds(CoursePicture &course, const LegSheet &sheet);
 
 //! Where a scale that was wanted leaves the course no room, or hardly any; empty when all is well.
 QString tooLarge(MapScale wanted, MapScale drawn);

@@ -113,8 +113,10 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
   const bool closed = distance(start, end) < 1.5;
   for (const LegOnMap &leg : course.legs)
     drawing.add(DrawnDisc{leg.line.front(), 0.8, 0.25, 1, 0.0});
-  drawEnd(drawing, end, closed);
-  drawStart(drawing, start);
+  if (!course.end.empty())
+    drawEnd(drawing, end, closed);
+  if (!course.start.empty())
+    drawStart(drawing, start);
 
   const Face number{type.body.points, true}, word{smallestText, true};
   std::vector<LabelWish> wishes;
@@ -130,8 +132,15 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
       lines.push_back({leg.line[i - 1], leg.line[i]});
   }
   const double tall = word.em() * capHeight + 1.4;
-  wishes.push_back({start, ruler.width(course.start, word) + 1.4, tall, closed ? 3.3 : 2.0});
-  wishes.push_back({end, ruler.width(course.end, word) + 1.4, tall, closed ? 3.3 : 2.6});
+  std::vector<std::string> words; // behind the numbers
+  if (!course.start.empty()) {
+    wishes.push_back({start, ruler.width(course.start, word) + 1.4, tall, closed ? 3.3 : 2.0});
+    words.push_back(course.start);
+  }
+  if (!course.end.empty()) {
+    wishes.push_back({end, ruler.width(course.end, word) + 1.4, tall, closed ? 3.3 : 2.6});
+    words.push_back(course.end);
+  }
   const std::vector<PlacedLabel> places = placeLabels(wishes, lines, course.map.grown(-1));
   for (size_t i = 0; i < places.size(); ++i)
     if (places[i].far) {
@@ -144,9 +153,8 @@ DrawnCourse drawCourse(const CoursePicture &course, const CardType &type, const 
     const Face &face = isNumber ? number : word;
     drawing.box(area, 0.25, isNumber ? 0.0 : 1.0, isNumber ? 1 : 0);
     drawing.add(DrawnText{{area.centre().x, area.centre().y + face.em() * capHeight / 2},
-                          isNumber                  ? std::to_string(course.legs[i].number) + course.legs[i].letter
-                          : i == course.legs.size() ? course.start
-                                                    : course.end,
+                          isNumber ? std::to_string(course.legs[i].number) + course.legs[i].letter
+                                   : words[i - course.legs.size()],
                           face,
                           Align::Centre,
                           isNumber ? 1.0 : 0.0});

@@ -31,7 +31,7 @@ struct CoursePicture {
   std::vector<LegOnMap> legs; //!< at least one
   std::optional<MapNorth> north;
   double lines_apart = 0; //!< of the north lines, millimetres; 0: none
-  std::string start, end; //!< the words
+  std::string start, end; //!< the words; empty: a leg is lacking there, and it is not marked
 };
 
 //! The width of the line of a leg, and that of a north line: millimetres.

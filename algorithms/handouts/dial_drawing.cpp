@@ -36,13 +36,15 @@ Drawing drawDial(const DialPicture &dial, const Area &area, const TextRuler &rul
   }
 
   // The needle: its north end black, its south end white.
-  const Angle needle = dial.needle - dial.turn;
-  const double length = radius * 0.44, half = radius * 0.1;
-  const Spot tip = around(centre, length, needle), tail = around(centre, -length, needle);
-  const Spot right = around(centre, half, needle + Angle::degrees(90)),
-             left = around(centre, -half, needle + Angle::degrees(90));
-  drawing.add(DrawnShape{{left, tip, right}, true, hair, 0, 0.0});
-  drawing.add(DrawnShape{{left, tail, right}, true, hair, 0, 1.0});
+  if (dial.needle) {
+    const Angle needle = *dial.needle - dial.turn;
+    const double length = radius * 0.44, half = radius * 0.1;
+    const Spot tip = around(centre, length, needle), tail = around(centre, -length, needle);
+    const Spot right = around(centre, half, needle + Angle::degrees(90)),
+               left = around(centre, -half, needle + Angle::degrees(90));
+    drawing.add(DrawnShape{{left, tip, right}, true, hair, 0, 0.0});
+    drawing.add(DrawnShape{{left, tail, right}, true, hair, 0, 1.0});
+  }
 
   // Over it the number, the arrow that shows the way to go, and the index line.
   const Face face = narrowed(dial.number, Face{std::max(smallestText, area.width * 0.5), true}, area.width, ruler);

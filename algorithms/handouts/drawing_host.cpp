@@ -8,6 +8,7 @@
 #include <QTextBoundaryFinder>
 #include <qgsexception.h>
 #include <qgslayoutitemregistry.h>
+#include <qgsstringutils.h>
 
 #include <algorithm>
 #include <cmath>
@@ -18,10 +19,6 @@ namespace {
 
 // Fonts in hundredths of a millimetre, so that whole numbers are fine enough.
 constexpr double perMm = 100;
-
-// More than the place for any text takes, so that it ends in an ellipsis there; measuring a text of a million letters
-// time and again takes minutes.
-constexpr int longestText = 2000;
 
 QColor greyColour(double grey) {
   const int level = int(std::lround(std::clamp(grey, 0.0, 1.0) * 255));
@@ -142,11 +139,15 @@ std::vector<size_t> HandoutFonts::lineEnds(const std::string &text) const {
   return ends;
 }
 
-QString HandoutFonts::printable(const QString &text) const {
+QString HandoutFonts::printableWarnings(const QString &warnings) const {
+  return printable(QgsStringUtils::truncateMiddleOfString(warnings, longestWarnings), longestWarnings);
+}
+
+QString HandoutFonts::printable(const QString &text, int longest) const {
   const QFontMetricsF metrics(font(Face{10}));
   QString kept;
   bool lacking = false;
-  for (const uint code : text.left(longestText).toUcs4()) {
+  for (const uint code : text.left(longest).toUcs4()) {
     const QChar::Category category = QChar::category(code);
     if (code == '\t' || code == '\n' || code == '\r' || category == QChar::Separator_Line ||
         category == QChar::Separator_Paragraph) {

@@ -2,6 +2,7 @@
 #include "handouts/gpx_export_host.h"
 
 #include "handouts/courses_host.h"
+#include "handouts/dial_norths_host.h"
 #include "handouts/gpx_writer_host.h"
 #include "handouts/leg_words_host.h"
 #include "handouts/sheet_words_host.h"
@@ -81,7 +82,7 @@ private:
   struct Line {
     const SheetCourse *course;
     Walked walked;
-    std::optional<North> north; // that its dials count from, if that can be told
+    std::optional<North> north; // that its dials count from, if that is certain
   };
 
   void plan(const std::vector<LegSheet> &sheets);
@@ -123,21 +124,16 @@ Export::Export(QIODevice &device, const std::vector<LegSheet> &sheets, const Gpx
 
 void Export::plan(const std::vector<LegSheet> &sheets) {
   mCourses = courses::of(sheets);
-  DialNorth norths; // of all: most layers are made with one compass
   for (const SheetCourse &course : mCourses) {
     for (Walked &walked : walkedTogether(course)) {
       mSteps += long(walked.front()->legs.size());
-      DialNorth north;
       for (const SheetLeg &leg : walked.front()->legs) {
         mProgress.check();
         mBounds.add(leg.start);
         mBounds.add(leg.end);
-        if (const auto reading = dialReadingOf(leg)) {
-          north.add(*reading, dialUnitOf(leg));
-          norths.add(*reading, dialUnitOf(leg));
-        }
       }
-      mLines.push_back({&course, std::move(walked), north.north()});
+      const std::optional<North> north = northOf(*walked.front());
+      mLines.push_back({&course, std::move(walked), north});
     }
     std::vector<CourseMark> marks = courses::marks(course, mProgress);
     for (const CourseMark &mark : marks)
@@ -145,9 +141,6 @@ void Export::plan(const std::vector<LegSheet> &sheets) {
     mSteps += long(marks.size());
     std::move(marks.begin(), marks.end(), std::back_inserter(mMarks));
   }
-  for (Line &line : mLines)
-    if (!line.north)
-      line.north = norths.north();
 }
 
 std::vector<Walked> Export::walkedTogether(const SheetCourse &course) {

@@ -55,18 +55,6 @@ std::optional<long> pacesToMark(const CountedMark &counted) { return counted.mar
 
 } // namespace
 
-std::optional<DialReading> dialReadingOf(const SheetLeg &leg) {
-  if (!leg.dial || leg.dial_text.isEmpty())
-    return std::nullopt;
-  return DialReading{*leg.dial, leg.back_dial, leg.magnetic_bearing, leg.true_bearing, leg.grid_bearing};
-}
-
-DialUnit dialUnitOf(const SheetLeg &leg) {
-  if (leg.dial_text.endsWith(QLatin1String("mil")))
-    return DialUnit::Mils;
-  return leg.dial_text.endsWith(QLatin1String("gon")) ? DialUnit::Gon : DialUnit::Degrees;
-}
-
 LegWords::LegWords(std::optional<North> north) {
   if (north == North::Magnetic)
     mNorth = tr("magnetic north");
@@ -172,6 +160,8 @@ QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const 
     if (!mNorth.isEmpty())
       text += tr(", counted from %1").arg(mNorth);
     text += QLatin1Char('.');
+    if (mNorth.isEmpty())
+      say(text, tr("CAUTION: it is not certain from which north it counts. Ask who made these legs."));
   }
   const QString length = metres(leg.length_m.value_or(0));
   if (several) {
@@ -284,8 +274,7 @@ QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
   }
   if (sheet.date().isValid())
     say(text, tr("Worked out for %1.").arg(sheet.date().toString(Qt::ISODate)));
-  if (!mNorth.isEmpty())
-    say(text, tr("The dial counts from %1.").arg(mNorth));
+  say(text, mNorth.isEmpty() ? SheetWords::north(sheet) : tr("The dial counts from %1.").arg(mNorth));
   say(text,
       tr("A point's comment is the leg that starts there: number for the dial, then paces (p); a “!” says that its "
          "description holds a warning."));

@@ -2,16 +2,12 @@
 #pragma once
 
 #include "handouts/courses_host.h"
-#include "handouts/dial_north.h"
+#include "quantities/bearing.h"
 
 #include <optional>
 #include <vector>
 
 namespace brushline {
-
-//! The number on a leg's dial with what it may stand for, and what its dial is divided in; none without a number.
-std::optional<DialReading> dialReadingOf(const SheetLeg &leg);
-DialUnit dialUnitOf(const SheetLeg &leg);
 
 /**
  * Legs and marks in words: in short for a line on a small screen, and in sentences. Numbers have a point in every
@@ -21,7 +17,7 @@ class LegWords {
   Q_DECLARE_TR_FUNCTIONS(brushline::LegWords)
 
 public:
-  //! \param north that the dials count from, if known.
+  //! \param north that the dials count from, if it is certain.
   explicit LegWords(std::optional<North> north);
 
   //! "042° 130 p"; with several walkers "042° Ann 130 p, Bo 150 p"; a piece of a leg "out: 132° 40 p". "!" behind it:
@@ -45,7 +41,7 @@ public:
   static QString metres(double value);
 
 private:
-  QString mNorth; // "magnetic north"; empty: not known
+  QString mNorth; // "magnetic north"; empty: not certain
 };
 
 } // namespace brushline

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "handouts/sheet_words_host.h"
 
-#include "handouts/possible_norths.h"
+#include "handouts/dial_norths_host.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,35 +10,8 @@ namespace brushline {
 
 namespace {
 
-constexpr double degreesDial = 360, milsDial = 6400, gonDial = 400;
-
 QString rounded(double number) {
   return number > 0 && number < 0.5 ? QStringLiteral("<1") : QString::number(std::llround(number));
-}
-
-double fullCircleOf(const QString &dialText) {
-  if (dialText.endsWith(QLatin1String("mil")))
-    return milsDial;
-  return dialText.endsWith(QLatin1String("gon")) ? gonDial : degreesDial;
-}
-
-std::optional<Angle> angle(const std::optional<double> &degrees) {
-  return degrees ? std::optional(Angle::degrees(*degrees)) : std::nullopt;
-}
-
-// The norths possible for a sheet; empty without numbers for the dial. Dials in several units tell nothing.
-std::vector<North> northsOf(const LegSheet &sheet) {
-  std::vector<DialWithBearings> dials;
-  std::optional<double> circle;
-  for (const SheetLeg &leg : sheet.legs) {
-    if (!leg.dial)
-      continue;
-    if (circle && *circle != fullCircleOf(leg.dial_text))
-      return {};
-    circle = fullCircleOf(leg.dial_text);
-    dials.push_back({*leg.dial, angle(leg.magnetic_bearing), angle(leg.true_bearing), angle(leg.grid_bearing)});
-  }
-  return circle ? possibleNorths(dials, *circle) : std::vector<North>();
 }
 
 } // namespace
@@ -149,7 +122,8 @@ QString SheetWords::declination(const LegSheet &sheet) {
 }
 
 QString SheetWords::north(const LegSheet &sheet) {
-  const bool dials = std::any_of(sheet.legs.begin(), sheet.legs.end(), [](const SheetLeg &leg) { return leg.dial; });
+  const bool dials =
+      std::any_of(sheet.legs.begin(), sheet.legs.end(), [](const SheetLeg &leg) { return !leg.dial_text.isEmpty(); });
   if (!dials)
     return tr("There are no numbers for the dial on these legs.");
   const std::vector<North> norths = northsOf(sheet);

@@ -29,40 +29,60 @@ std::string withEllipsis(const std::string &text, const Face &face, double width
   return ellipsis;
 }
 
+// Whether a text is wider. The start of a long one mostly tells: a word of many lines is not measured whole for each.
+bool isWider(const std::string &text, const Face &face, double width, const TextRuler &ruler) {
+  size_t some = 300; // bytes
+  if (text.size() > some) {
+    while (some > 0 && (static_cast<unsigned char>(text[some]) & 0xC0) == 0x80) // not inside a letter
+      --some;
+    if (ruler.width(text.substr(0, some), face) > width)
+      return true;
+  }
+  return ruler.width(text, face) > width;
+}
+
+// Where a text may be parted; found once, since it may have thousands of lines.
+struct Breaks {
+  std::vector<size_t> lines, letters;
+};
+
 // The end of the longest piece from a start on that is no wider than the width.
-size_t pieceEnd(const std::string &text, size_t start, const Face &face, double width, const TextRuler &ruler) {
-  const std::string rest = text.substr(start);
-  size_t end = 0;
-  for (const size_t candidate : ruler.lineEnds(rest)) {
-    if (candidate == 0)
-      continue;
-    if (ruler.width(withoutEndBlanks(rest.substr(0, candidate)), face) > width)
+size_t pieceEnd(const std::string &text, size_t start, Breaks &breaks, const Face &face, double width,
+                const TextRuler &ruler) {
+  const auto after = [start](const std::vector<size_t> &ends) {
+    return std::upper_bound(ends.begin(), ends.end(), start);
+  };
+  size_t end = start;
+  for (auto candidate = after(breaks.lines); candidate != breaks.lines.end(); ++candidate) {
+    if (isWider(withoutEndBlanks(text.substr(start, *candidate - start)), face, width, ruler))
       break;
-    end = candidate;
+    end = *candidate;
   }
-  if (end > 0)
-    return start + end;
-  for (const size_t candidate : ruler.letterEnds(rest)) { // a word that is too wide by itself
-    if (candidate == 0)
-      continue;
-    if (end > 0 && ruler.width(rest.substr(0, candidate), face) > width)
+  if (end > start)
+    return end;
+  if (breaks.letters.empty())
+    breaks.letters = ruler.letterEnds(text);
+  // a word that is too wide by itself
+  for (auto candidate = after(breaks.letters); candidate != breaks.letters.end(); ++candidate) {
+    if (end > start && ruler.width(text.substr(start, *candidate - start), face) > width)
       break;
-    end = candidate;
+    end = *candidate;
   }
-  return start + std::max<size_t>(end, 1);
+  return std::max(end, start + 1);
 }
 
 } // namespace
 
 FittedText fitText(const std::string &text, const Face &face, double width, int mostLines, const TextRuler &ruler) {
   FittedText result;
+  Breaks breaks{ruler.lineEnds(text), {}};
   size_t start = 0;
   while (start < text.size()) {
     if (text[start] == ' ') {
       ++start;
       continue;
     }
-    const size_t end = pieceEnd(text, start, face, width, ruler);
+    const size_t end = pieceEnd(text, start, breaks, face, width, ruler);
     const std::string line = withoutEndBlanks(text.substr(start, end - start));
     if (int(result.lines.size()) + 1 == mostLines && withoutEndBlanks(text.substr(end)).size() > 0) {
       result.lines.push_back(withEllipsis(text.substr(start), face, width, ruler));
@@ -78,6 +98,12 @@ FittedText fitText(const std::string &text, const Face &face, double width, int 
 std::string inOneLine(const std::string &text, const Face &face, double width, const TextRuler &ruler) {
   const FittedText fitted = fitText(text, face, width, 1, ruler);
   return fitted.lines.empty() ? std::string() : fitted.lines.front();
+}
+
+std::string filledIn(std::string text, const std::string &sign, size_t number) {
+  if (const size_t at = text.find(sign); at != std::string::npos)
+    text.replace(at, sign.size(), std::to_string(number));
+  return text;
 }
 
 Face narrowed(const std::string &text, Face face, double width, const TextRuler &ruler) {

@@ -19,7 +19,7 @@ double fullCircle(DialUnit unit) {
   return 360;
 }
 
-double coarsestStep(DialUnit unit) { return fullCircle(unit) / 8; }
+double coarsestStep(DialUnit unit) { return fullCircle(unit) * Compass::coarsestShare; }
 
 double dialReading(Angle bearing, const Compass &compass) {
   const double full = fullCircle(compass.unit);

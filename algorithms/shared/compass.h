@@ -24,6 +24,7 @@ struct Compass {
   Angle bearing_error = Angle::degrees(errorLimits.usual); //!< 1 sigma of one sighting
 
   static constexpr Limits stepLimits{0.01, 800, 2};
+  static constexpr double coarsestShare = 1.0 / 8; //!< of the circle, that a graduation may be
   static constexpr Limits errorLimits{0.1, 45, 3};
 };
 
