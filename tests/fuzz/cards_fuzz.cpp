@@ -58,9 +58,9 @@ void card(Input &input) {
     leg.back = input.from({"", "222"});
     leg.from = name(input, 20);
     leg.to = name(input, 20);
-    leg.details = names(input, 3);
+    leg.details = names(input, input.upTo(7) == 0 ? 60 : 3);
     leg.extras = names(input, 2);
-    leg.warnings = names(input, 2);
+    leg.warnings = names(input, input.upTo(7) == 0 ? 60 : 2);
     if (input.flag())
       leg.picture = DialPicture{leg.dial,
                                 Angle::degrees(input.between(0, 360)),
@@ -68,14 +68,14 @@ void card(Input &input) {
                                 {"N", "E", "S", "W"}};
     card.legs.push_back(std::move(leg));
   }
-  card.notes = names(input, 4);
+  card.notes = names(input, input.upTo(7) == 0 ? 60 : 4);
   card.cautions = names(input, 4);
   card.map_note = name(input, 20);
   card.profile = input.flag();
   card.course_aspect = input.scaled(1e-6, 1e6);
   card.map_width = input.between(0, 300);
   card.map_height = input.between(0, 300);
-  card.words = {{"Leg", "Dial", "Paces", "Way", "Minutes", "Metres", "no dial"},
+  card.words = {{"Leg", "Dial", "Paces", "Way", "Minutes", "Metres", "no dial", "and %1 more"},
                 "Page %1 of %2",
                 "More on %1",
                 "Turn back",
@@ -88,6 +88,11 @@ void card(Input &input) {
   for (const CardPage &page : plan.pages) {
     legs += page.leg_count;
     checkDrawing(page.drawing);
+    const double margin = CardType::forPaper(std::min(paper.width, paper.height)).margin;
+    for (const auto &part : page.drawing.parts) // however much there is to tell
+      if (const auto *text = std::get_if<DrawnText>(&part))
+        PROMISED(text->at.y - text->face.em() * capHeight >= margin - 0.01 &&
+                 text->at.y <= paper.height - margin + 0.01);
     for (const auto &area : {page.map, page.strip, page.profile})
       PROMISED(!area || (area->width > 0 && area->height > 0 && Area{0, 0, paper.width, paper.height}.holds(*area)));
   }

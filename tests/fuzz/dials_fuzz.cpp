@@ -2,7 +2,6 @@
 // Numbers on dials, the norths they count from, angles, days, and how they are written.
 #include "fuzz_land.h"
 
-#include "handouts/dial_north.h"
 #include "handouts/gpx_values.h"
 #include "handouts/possible_norths.h"
 #include "magnetics/dial_setting.h"
@@ -45,7 +44,6 @@ void norths(fuzz::Input &input) {
   compass.step = std::round(compass.step * 100) / 100; // numbers for the dial are told to a hundredth
   const double circle = fullCircle(compass.unit);
   const double declination = input.between(-180, 180), convergence = input.between(-30, 30);
-  DialNorth found;
   std::vector<DialWithBearings> dials;
   bool clean = true;
   for (size_t count = input.upTo(8); count > 0; --count) {
@@ -58,16 +56,13 @@ void norths(fuzz::Input &input) {
       dial = input.any();
       clean = false;
     }
-    DialReading reading{dial, {}, by[0], by[1], by[2]};
+    dials.push_back({dial, {}, Angle::degrees(by[0]), Angle::degrees(by[1]), Angle::degrees(by[2])});
     if (input.flag())
-      reading.back_dial = dialReading(Angle::degrees(by[size_t(compass.north)] + 180), compass);
-    found.add(reading, input.upTo(15) == 0 ? DialUnit::Gon : compass.unit);
-    dials.push_back({dial, Angle::degrees(by[0]), Angle::degrees(by[1]), Angle::degrees(by[2])});
+      dials.back().back_dial = dialReading(Angle::degrees(by[size_t(compass.north)] + 180), compass);
   }
-  found.north();
   const auto possible = possibleNorths(dials, circle);
   PROMISED(possible.size() <= 3);
-  if (clean && !dials.empty() && compass.step <= circle / 16)
+  if (clean && !dials.empty() && compass.step <= circle * Compass::coarsestStep)
     PROMISED(std::find(possible.begin(), possible.end(), compass.north) != possible.end());
 
   for (const CommonTurn &turn :

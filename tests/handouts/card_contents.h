@@ -32,7 +32,7 @@ inline CardContents cardContents(int legs, bool pictures = false, bool profile =
   for (int i = 1; i <= legs; ++i) {
     contents.legs.push_back(cardLeg(i));
     if (pictures)
-      contents.legs.back().picture = DialPicture{contents.legs.back().dial, Angle::degrees(30.0 * i), {}};
+      contents.legs.back().picture = DialPicture{contents.legs.back().dial, Angle::degrees(30.0 * i), Angle()};
     if (i % 4 == 0)
       contents.legs.back().warnings = {"Crosses 84 m of lake, pond or river, which cannot be walked."};
   }
@@ -41,7 +41,7 @@ inline CardContents cardContents(int legs, bool pictures = false, bool profile =
   contents.cautions = {"Iron, cars, wire fences and power lines turn the needle: keep away from them.",
                        "The line knows nothing of cliffs, water or thicket: look, go round, come back to it."};
   contents.profile = profile;
-  contents.words.table = {"leg", "dial", "paces", "from, to", "min", "m", "none"};
+  contents.words.table = {"leg", "dial", "paces", "from, to", "min", "m", "none", "and %1 more"};
   contents.words.page = "card %1 of %2";
   contents.words.more = "goes on: card %1";
   contents.words.turn_back = "Turn back at";

@@ -8,6 +8,9 @@
 
 #include <QtTest>
 
+#include <cctype>
+#include <sstream>
+
 using namespace brushline;
 
 namespace {
@@ -45,6 +48,45 @@ bool figuresTold(const CardPlan &plan, const CardContents &contents) {
       return false;
   }
   return true;
+}
+
+// So many words that are told apart: "w0 w1 w2".
+std::string words(char letter, int count) {
+  std::string text;
+  for (int i = 0; i < count; ++i)
+    text += (i == 0 ? "" : " ") + std::string(1, letter) + std::to_string(i);
+  return text;
+}
+
+// Those words as the pages have them, one after another.
+std::string told(const CardPlan &plan, char letter) {
+  std::string all;
+  for (const CardPage &page : plan.pages)
+    for (const DrawnText &text : test::textsOf(page.drawing)) {
+      std::istringstream line(text.text);
+      for (std::string word; line >> word;)
+        if (word.size() > 1 && word[0] == letter && std::isdigit(static_cast<unsigned char>(word[1])))
+          all += (all.empty() ? "" : " ") + word;
+    }
+  return all;
+}
+
+// Texts that lie outside the margins or over each other; empty when all is well.
+std::string misplaced(const CardPlan &plan, PaperSize paper) {
+  const double margin = CardType::forPaper(std::min(paper.width, paper.height)).margin;
+  const Area inside = Area{0, 0, paper.width, paper.height}.grown(-margin + 0.01);
+  for (const CardPage &page : plan.pages) {
+    const auto texts = test::textsOf(page.drawing);
+    for (size_t i = 0; i < texts.size(); ++i) {
+      const Area box = test::boxOf(texts[i], ruler);
+      if (!inside.holds(box) || (page.map && page.map->meets(box)))
+        return texts[i].text;
+      for (size_t k = 0; k < i; ++k)
+        if (box.grown(-0.02).meets(test::boxOf(texts[k], ruler)))
+          return texts[i].text + " / " + texts[k].text;
+    }
+  }
+  return std::string();
 }
 
 } // namespace
@@ -191,6 +233,62 @@ private slots:
     for (const CardPage &page : plan.pages)
       for (const DrawnText &text : test::textsOf(page.drawing))
         VERIFY_AT(inside.holds(test::boxOf(text, ruler)), text.text);
+  }
+  void moreDetailsThanAPageHolds() {
+    for (const PaperSize paper : {a6, a6.turned(), a5, a4}) {
+      CardContents contents = test::cardContents(3);
+      CardLeg &leg = contents.legs[1];
+      leg.details.clear();
+      for (int i = 0; i < 145; ++i)
+        leg.details.push_back("Stump " + std::to_string(i));
+      leg.warnings = {words('w', 60)};
+      const CardPlan plan = planCard(contents, paper, ruler);
+      QCOMPARE(misplaced(plan, paper), std::string());
+      QCOMPARE(told(plan, 'w'), leg.warnings[0]);
+      QVERIFY(plan.shortened && plan.details_left_out > 0);
+      QCOMPARE(legsOn(plan, contents), (std::vector<int>{1, 2, 3}));
+      const std::string note = "and " + std::to_string(plan.details_left_out) + " more";
+      int notes = 0;
+      for (const CardPage &page : plan.pages)
+        for (const DrawnText &text : test::textsOf(page.drawing))
+          notes += text.text == note;
+      QCOMPARE(notes, 1);
+    }
+  }
+  void warningsGoOnOverPages() {
+    for (const PaperSize paper : {a6, a6.turned(), a5, a4.turned()}) {
+      CardContents contents = test::cardContents(3);
+      contents.legs[1].warnings = {words('w', 2500)};
+      const CardPlan plan = planCard(contents, paper, ruler);
+      QCOMPARE(misplaced(plan, paper), std::string());
+      QCOMPARE(told(plan, 'w'), contents.legs[1].warnings[0]);
+      QCOMPARE(plan.details_left_out, contents.legs[1].details.size()); // they give way
+      size_t legs = 0;
+      for (const CardPage &page : plan.pages)
+        legs += page.leg_count;
+      QCOMPARE(legs, size_t(3));
+    }
+  }
+  void notesAndCautionsAreWhole() {
+    for (const PaperSize paper : {a6, a6.turned(), a5, a5.turned(), a4, a4.turned()})
+      for (const int count : {20, 60, 200, 600, 2000}) { // on A6 across six lines of its column and more
+        CardContents contents = test::cardContents(7, true, true);
+        contents.notes = {words('n', count)};
+        contents.cautions = {words('c', count)};
+        const CardPlan plan = planCard(contents, paper, ruler);
+        const std::string where = std::to_string(paper.width) + " mm, " + std::to_string(count) + " words";
+        VERIFY_AT(misplaced(plan, paper).empty(), where + ": " + misplaced(plan, paper));
+        VERIFY_AT(told(plan, 'n') == contents.notes[0], where);
+        VERIFY_AT(told(plan, 'c') == contents.cautions[0], where);
+        QVERIFY(!plan.shortened);
+        int maps = 0;
+        for (const CardPage &page : plan.pages)
+          if (page.map) {
+            ++maps;
+            VERIFY_AT(page.map->height >= 34 && page.map->width >= 45, where);
+          }
+        QCOMPARE(maps, 1);
+      }
   }
   void theRouteIsToldBelowATitle() {
     CardContents contents = test::cardContents(3);

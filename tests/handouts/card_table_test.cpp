@@ -12,18 +12,33 @@ using namespace brushline;
 
 namespace {
 const test::PlainRuler ruler;
-const TableWords words{"leg", "dial", "paces", "from, to", "min", "m", "none"};
+const TableWords words{"leg", "dial", "paces", "from, to", "min", "m", "none", "and %1 more"};
 
 struct Case {
   std::vector<CardLeg> legs;
   CardTable table;
-  Case(std::vector<CardLeg> all, double width, double paper = 148)
-      : legs(std::move(all)), table(legs, words, CardType::forPaper(paper), width, ruler) {}
+  Case(std::vector<CardLeg> all, double width, double paper = 148, double height = 1000)
+      : legs(std::move(all)), table(legs, words, CardType::forPaper(paper), {width, height}, ruler) {}
 };
 
 bool says(const Drawing &drawing, const std::string &wanted) {
   const auto texts = test::textsOf(drawing);
   return std::any_of(texts.begin(), texts.end(), [&](const DrawnText &text) { return text.text == wanted; });
+}
+// The lines of warnings on a card of 105 mm, whose body is 7 points (CardType::forPaper), joined.
+std::string warningsIn(const Drawing &drawing) {
+  std::string told;
+  for (const DrawnText &text : test::textsOf(drawing))
+    if (text.face.bold && text.face.points == 7)
+      told += (told.empty() ? "" : " ") + text.text;
+  return told;
+}
+
+std::string sentences(int count) {
+  std::string text;
+  for (int i = 1; i <= count; ++i)
+    text += (i == 1 ? "" : " ") + std::string("Slope ") + std::to_string(i) + " is too steep to walk: go round it.";
+  return text;
 }
 } // namespace
 
@@ -93,6 +108,59 @@ private slots:
         told += (told.empty() ? "" : " ") + text.text;
     QCOMPARE(told, leg.warnings[0]);
     QVERIFY(one.table.rowHeight(0) > Case({test::cardLeg(1)}, 95, 105).table.rowHeight(0));
+  }
+  void longWarningsAreNotShortened() {
+    CardLeg leg = test::cardLeg(1);
+    leg.warnings = {sentences(12), "Keep off the cliff."};
+    const Case one({leg}, 95, 105);
+    QVERIFY(!one.table.shortened());
+    QCOMPARE(one.table.rows(), size_t(1));
+    const std::string told = warningsIn(one.table.draw(0, 1, {5, 30}));
+    QCOMPARE(told, leg.warnings[0] + " " + leg.warnings[1]);
+  }
+  void detailsGiveWayToWarnings() {
+    CardLeg leg = test::cardLeg(1);
+    leg.details.clear();
+    for (int i = 0; i < 45; ++i)
+      leg.details.push_back("Stump " + std::to_string(i) + " at 9 paces");
+    leg.warnings = {sentences(5)};
+    const Case one({leg}, 95, 105, 80);
+    QCOMPARE(one.table.rows(), size_t(1));
+    QVERIFY(one.table.height(0, 1) <= 80);
+    const Drawing drawing = one.table.draw(0, 1, {5, 30});
+    QCOMPARE(warningsIn(drawing), leg.warnings[0]);
+    QVERIFY(one.table.shortened());
+    size_t stumps = 0;
+    for (const DrawnText &text : test::textsOf(drawing))
+      stumps += text.text.rfind("Stump ", 0) == 0;
+    QVERIFY(stumps > 0 && one.table.detailsLeftOut() > 0);
+    QCOMPARE(stumps + one.table.detailsLeftOut(), size_t(45));
+    QVERIFY(says(drawing, "and " + std::to_string(one.table.detailsLeftOut()) + " more"));
+
+    const Case roomy({leg}, 95, 105);
+    QCOMPARE(roomy.table.detailsLeftOut(), size_t(0));
+    QVERIFY(!roomy.table.shortened());
+  }
+  void warningsLongerThanAPageGoOn() {
+    CardLeg leg = test::cardLeg(7);
+    leg.warnings = {sentences(60)};
+    const Case one({test::cardLeg(6), leg, test::cardLeg(8)}, 95, 105, 60);
+    const size_t rows = one.table.rows();
+    QVERIFY(rows > 4);
+    QCOMPARE(one.table.legs(0, rows), size_t(3));
+    QCOMPARE(one.table.legs(2, rows - 3), size_t(0));
+    int numbers = 0;
+    std::string told;
+    for (size_t row = 0; row < rows; ++row) {
+      QVERIFY(one.table.height(row, 1) <= 60 + 1e-6);
+      const Drawing drawing = one.table.draw(row, 1, {5, 30});
+      for (const DrawnText &text : test::textsOf(drawing))
+        numbers += text.text == "7" && text.grey == 1;
+      const std::string here = warningsIn(drawing);
+      told += (told.empty() || here.empty() ? "" : " ") + here;
+    }
+    QCOMPARE(numbers, int(rows) - 2); // of the others each has one row
+    QCOMPARE(told, leg.warnings[0]);
   }
   void longNamesEndInAnEllipsis() {
     CardLeg leg = test::cardLeg(1);

@@ -56,6 +56,19 @@ MapStrip strip(double scale, double pacesPerM) {
 class CourseDrawingTest : public QObject {
   Q_OBJECT
 private slots:
+  void endsOfOtherLegsThanTheRoutesAreNotMarked() {
+    CoursePicture course = picture({{20, 140}, {60, 100}, {90, 120}, {130, 90}});
+    const size_t labels = drawCourse(course, type, ruler).labels.size();
+    course.start.clear();
+    auto counts = counted(drawCourse(course, type, ruler).drawing);
+    QCOMPARE(counts["start"], 0);
+    QCOMPARE(counts["end"], 1);
+    course.end.clear();
+    const DrawnCourse none = drawCourse(course, type, ruler);
+    counts = counted(none.drawing);
+    QCOMPARE(counts["start"] + counts["end"] + counts[""], 0);
+    QCOMPARE(none.labels.size(), labels - 2);
+  }
   void everyLegAndNumberIsDrawn() {
     const std::vector<Spot> spots{{20, 140}, {60, 100}, {90, 120}, {130, 90}};
     const DrawnCourse drawn = drawCourse(picture(spots), type, ruler);

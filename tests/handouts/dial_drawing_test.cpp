@@ -47,6 +47,12 @@ private slots:
       QVERIFY(found);
     }
   }
+  void noNeedleWhereItsPlaceIsNotKnown() {
+    const auto shapes = [](std::optional<Angle> needle) {
+      return test::partsOf<DrawnShape>(drawDial({"096", Angle::degrees(96), needle}, area, ruler)).size();
+    };
+    QCOMPARE(shapes(Angle()), shapes(std::nullopt) + 2); // its two halves
+  }
   void theNumberStandsAtTheIndexAndAllStaysInside() {
     for (const std::string number : {"096\xC2\xB0", "1707", "047"}) {
       const Drawing drawing = drawDial({number, Angle::degrees(96), {}}, area, ruler);

@@ -100,9 +100,10 @@ private slots:
       VERIFY_NEAR(points[i].attribute("lon").toDouble(), -55.2 + 0.001 * double(i), 1e-12, std::to_string(i));
     }
     const QString words = text(points[0], "desc");
-    for (const char *part :
-         {"Leg 1 of 3, from Camp to Split Boulder.", "Set the dial to 108\u00b0 (ESE). Walk", "Walk 73 m: 100 paces.",
-          "sighted at 288\u00b0", "true 090.0\u00b0", "magnetic 107.0\u00b0", "declination 17.0\u00b0 west"})
+    for (const char *part : {"Leg 1 of 3, from Camp to Split Boulder.",
+                             "Set the dial to 108\u00b0 (ESE). CAUTION: it is not certain from which north it counts.",
+                             "Walk 73 m: 100 paces.", "sighted at 288\u00b0", "true 090.0\u00b0",
+                             "magnetic 107.0\u00b0", "declination 17.0\u00b0 west"})
       QVERIFY2(words.contains(QString::fromUtf8(part)), qPrintable(words));
     QVERIFY(text(points[3], "desc").contains("ends here"));
     for (const char *caution : {"CAUTION", "cliffs", "back bearing"}) {
@@ -509,7 +510,9 @@ private slots:
                           << "counted from grid north.";
     QTest::newRow("not told") << Named{{"dial", 90.0}, {"dial_text", "090" + degree}, {"back_dial", 270.0}}
                               << "090" + degree + " 100 p"
-                              << "Set the dial to 090" + degree + " (ESE). Walk";
+                              << "Set the dial to 090" + degree +
+                                     " (ESE). CAUTION: it is not certain from which north it counts. Ask who made "
+                                     "these legs. Walk";
   }
   void dialsOfAllKinds() {
     QFETCH(Named, values);
@@ -520,6 +523,11 @@ private slots:
     VERIFY_EXPORTED(run);
     QCOMPARE(text(run.gpx().points()[0], "cmt"), comment);
     QVERIFY2(text(run.gpx().points()[0], "desc").contains(words), qPrintable(text(run.gpx().points()[0], "desc")));
+    // The route says the same.
+    const QString route = text(run.gpx().routes[0], "desc");
+    QVERIFY2(words.contains("counted from") ? route.contains("The dial counts from" + words.section("counted from", 1))
+                                            : route.contains("magnetic north or true north. Ask who made them."),
+             qPrintable(route));
   }
 
   void warningsComeFirst() {

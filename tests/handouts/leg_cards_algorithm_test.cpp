@@ -369,6 +369,32 @@ private slots:
     QCOMPARE(filesIn(folder.path()), QStringList({"cards.html", "course.pdf"}));
   }
 
+  void longWarningsAreWhole() {
+    QString warnings;
+    for (int i = 0; i < 700; ++i) // more than 2000 letters
+      warnings += QStringLiteral("w%1 ").arg(i);
+    const Layer warned =
+        layer(QStringLiteral("legs"), QStringLiteral("LineString"), utm,
+              {field("route", FieldType::Text), field("leg", FieldType::Integer), field("walker", FieldType::Text),
+               field("direction", FieldType::Text), field("true_brg", FieldType::Real), field("decl", FieldType::Real),
+               field("date", FieldType::Text), field("dial", FieldType::Real), field("dial_text", FieldType::Text),
+               field("back_dial", FieldType::Real), field("dist_m", FieldType::Real),
+               field("paces", FieldType::Integer), field("warnings", FieldType::Text)},
+              {{wkt("LINESTRING(632200 5406800,632300 5406900)"),
+                {"r", 1, "Ada", "out", 46.0, -17.0, "2026-11-25", 64.0, "064", 243.0, 141.4, 180, warnings}}});
+    const QTemporaryDir folder;
+    const Outcome outcome = run(id, {{"INPUT", valueOf(warned)}, {"FOLDER", folder.path()}, {"PAPER", 0}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.said(), QString());
+    QProcess reader;
+    reader.start("pdftotext", {"-raw", folder.filePath("r - Ada.pdf"), "-"});
+    QVERIFY(reader.waitForFinished() && reader.exitCode() == 0);
+    QStringList told =
+        QString::fromUtf8(reader.readAllStandardOutput()).split(QRegularExpression("\\s+"), Qt::SkipEmptyParts);
+    told = told.filter(QRegularExpression("^w\\d+$"));
+    QCOMPARE(told.join(' '), warnings.trimmed());
+  }
+
   // --- layers --------------------------------------------------------------------------------------------------------
 
   void layersStayAsTheyAre() {

@@ -449,6 +449,12 @@ private slots:
     QTest::newRow("gon") << 117.5 << "117.5 gon" << QVariantMap() << "The dial numbers are from magnetic north";
     QTest::newRow("two") << 89.0 << "089°" << QVariantMap{{"grid_brg", 89.2}}
                          << "do not tell for certain from which north the dial numbers are: true north or grid north";
+    QTest::newRow("due east") << 90.0 << "090°" << QVariantMap{{"back_dial", 270.0}}
+                              << "for certain from which north the dial numbers are: magnetic north or true north or "
+                                 "grid north. Ask who made them.";
+    // Grid north by the convergence, 88.625 + 1.375.
+    QTest::newRow("no grid bearings") << 90.0 << "090°" << QVariantMap{{"back_dial", 271.0}, {"grid_brg", QVariant()}}
+                                      << "The dial numbers are from grid north";
     QTest::newRow("none") << 300.0 << "300°" << QVariantMap() << "do not tell from which north the dial numbers are";
     QTest::newRow("no dial") << 0.0 << "" << QVariantMap{{"dial", QVariant()}} << "There are no numbers for the dial";
   }

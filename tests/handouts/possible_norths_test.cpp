@@ -23,6 +23,7 @@ DialWithBearings leg(double true_, double declination, double convergence, const
                         : compass.north == North::Grid ? *result.grid
                                                        : *result.magnetic;
   result.dial = dialReading(bearing, compass);
+  result.back_dial = dialReading(bearing + Angle::degrees(180), compass);
   return result;
 }
 
@@ -66,7 +67,7 @@ private slots:
 
   void onOneLegFarNorthsAreTold() {
     const Compass compass;
-    // 96: the coarsest graduation up to a sixteenth of the circle that divides it is 16, half of it 8 degrees.
+    // 96 and 276: the coarsest graduation that divides them is 12, half of it 6 degrees.
     QCOMPARE(possibleNorths(legs({78.45}, compass, -17.02, 1.36), 360), (std::vector<North>{North::Magnetic}));
   }
 
@@ -82,8 +83,47 @@ private slots:
     QVERIFY(possibleNorths({}, 360).empty());
     DialWithBearings zero;
     zero.magnetic = Angle::degrees(359.5);
-    zero.true_ = Angle::degrees(342);
-    QCOMPARE(possibleNorths({zero}, 360), (std::vector<North>{North::Magnetic}));
+    zero.true_ = Angle::degrees(342); // 18 from it: less than half of 45
+    zero.grid = Angle::degrees(337);
+    QCOMPARE(possibleNorths({zero}, 360), (std::vector<North>{North::Magnetic, North::True}));
+  }
+
+  // A dial may be divided in eighths of the circle.
+  void coarseGraduations() {
+    const std::vector<North> all{North::Magnetic, North::True, North::Grid};
+    Compass compass;
+    compass.step = 45;
+    // From magnetic north 60 degrees, on the dial 45: it is nearer to the bearings from the other norths.
+    QCOMPARE(possibleNorths(legs({43}, compass, -17, 2), 360), all);
+    QCOMPARE(possibleNorths(legs({35}, compass, -25, 2), 360), all);
+  }
+
+  // Numbers that quarters of the circle divide may be of a dial in eighths.
+  void squaresAreNotTold() {
+    const std::vector<North> all{North::Magnetic, North::True, North::Grid};
+    Compass compass; // in steps of 2 degrees
+    compass.north = North::True;
+    QCOMPARE(possibleNorths(legs({90}, compass, -17), 360), all);
+    QCOMPARE(possibleNorths(legs({0, 90, 180, 270}, compass, -17), 360), all);
+    QCOMPARE(possibleNorths(legs({0, 90, 180, 270, 52}, compass, -17, 4), 360), (std::vector<North>{North::True}));
+  }
+
+  void numbersBackTellToo() {
+    DialWithBearings one;
+    one.dial = 90;
+    one.magnetic = Angle::degrees(90.4);
+    one.true_ = Angle::degrees(73.4);
+    QCOMPARE(possibleNorths({one}, 360), (std::vector<North>{North::Magnetic, North::True}));
+    one.back_dial = 271; // a graduation of 1
+    QCOMPARE(possibleNorths({one}, 360), (std::vector<North>{North::Magnetic}));
+  }
+
+  // Without the column grid_brg.
+  void oneNorthNotKnown() {
+    auto some = legs({78.4, 101.4}, Compass());
+    for (DialWithBearings &each : some)
+      each.grid.reset();
+    QCOMPARE(possibleNorths(some, 360), (std::vector<North>{North::Magnetic}));
   }
 
   void numbersThatFitNoNorth() {
@@ -102,6 +142,9 @@ private slots:
       QVERIFY(!possibleNorths(some, 360).empty());
       some[1].dial = number;
       QVERIFY2(possibleNorths(some, 360).empty(), qPrintable(QString::number(number)));
+      some = legs({78.4, 101.4}, Compass());
+      some[1].back_dial = number;
+      QVERIFY2(possibleNorths(some, 360).empty(), qPrintable(QString::number(number)));
     }
   }
 
@@ -112,9 +155,9 @@ private slots:
     const struct {
       DialUnit unit;
       std::vector<double> steps;
-    } dials[] = {{DialUnit::Degrees, {0.25, 1, 2, 2.5, 5, 7, 10, 22.5}},
-                 {DialUnit::Mils, {10, 20, 25, 50, 100, 400}},
-                 {DialUnit::Gon, {0.5, 1, 2, 5, 10, 25}}};
+    } dials[] = {{DialUnit::Degrees, {0.25, 1, 2, 2.5, 5, 7, 10, 22.5, 45}},
+                 {DialUnit::Mils, {10, 20, 25, 50, 100, 400, 800}},
+                 {DialUnit::Gon, {0.5, 1, 2, 5, 10, 25, 50}}};
     for (int i = 0; i < 20000; ++i) {
       const auto &dial = dials[int(random.between(0, 2.999))];
       Compass compass;

@@ -70,6 +70,26 @@ private slots:
     QVERIFY(counting.mMeasured < 5 * text.size());
   }
 
+  // Warnings are told whole, and a long word is not measured to its end for each of its lines.
+  void allLinesOfALongText() {
+    class Counting final : public TextRuler {
+    public:
+      double width(const std::string &text, const Face &measured) const override {
+        mMeasured += text.size();
+        return ruler.width(text, measured);
+      }
+      std::vector<size_t> letterEnds(const std::string &text) const override { return ruler.letterEnds(text); }
+      std::vector<size_t> lineEnds(const std::string &text) const override { return ruler.lineEnds(text); }
+      mutable size_t mMeasured = 0;
+    } counting;
+    const std::string text(20000, 'x');
+    const FittedText fitted = fitText(text, face, letters(20), allLines, counting);
+    QVERIFY(!fitted.shortened);
+    QCOMPARE(fitted.lines, std::vector<std::string>(1000, std::string(20, 'x')));
+    // For each line 300 letters of the rest, then 2 to 21 one by one: 530.
+    QVERIFY2(counting.mMeasured < 1000 * 600, qPrintable(QString::number(counting.mMeasured)));
+  }
+
   // No letter is lost or turned round, and no line is too wide.
   void nothingIsLost() {
     test::Random random(11);
