@@ -3,12 +3,9 @@
 
 #include "quantities/progress.h"
 #include "shared/geodesic.h"
-#include "shared/raster_host.h"
 
 #include <qgsgeometry.h>
 #include <qgslinestring.h>
-#include <qgspoint.h>
-#include <qgspolygon.h>
 
 #include <algorithm>
 #include <cmath>
@@ -23,7 +20,7 @@ const QString legsKey = QStringLiteral("OUTPUT"), marksKey = QStringLiteral("MAR
 
 LegWriter::LegWriter(const ParameterReader &reader, LegLayer layer, LegAdvice advice, host::WkbType legType,
                      const QgsCoordinateReferenceSystem &crs, size_t walkers)
-    : mProject(projectInto(crs, reader.context().transformContext())), mReader(reader), mLayer(std::move(layer)),
+    : mFromPlaces(crs, reader.context().transformContext()), mReader(reader), mLayer(std::move(layer)),
       mAdvice(std::move(advice)), mLegType(legType), mCrs(crs), mWalkers(walkers) {}
 
 Definitions LegWriter::definitions() {
@@ -69,6 +66,7 @@ void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, c
       leg.number += route.first_leg - 1;
     leg.back = leg.back != route.back;
     const QString advice = mAdvice.forLeg(route.name, leg.number, leg.back, opposite);
+    const double startX = route.x[leg.from_source];
     for (size_t walker = 0; walker < mWalkers; ++walker) {
       QgsFeature feature;
       feature.setGeometry(QgsGeometry(route.line(leg.from_source, leg.to_source)));
@@ -81,59 +79,50 @@ void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, c
       mLegs->add(feature);
       ++mRows;
       if (mMarks)
-        writeMarks(name, leg, walker, pacesBefore[walker]);
+        writeMarks(name, leg, startX, walker, pacesBefore[walker]);
       if (mDrift)
-        writeDrift(name, leg, walker);
+        writeDrift(name, leg, startX, walker);
       pacesBefore[walker] += leg.by_walker[walker].paces;
     }
   }
 }
 
-void LegWriter::writeMarks(const QVariant &route, const AnnotatedLeg &leg, size_t walker, long pacesBefore) {
+void LegWriter::writeMarks(const QVariant &route, const AnnotatedLeg &leg, double start_x, size_t walker,
+                           long pacesBefore) {
   const std::vector<LegMark> &marks = leg.by_walker[walker].marks;
-  std::vector<double> x, y;
-  for (const LegMark &mark : marks) {
-    const Place place = mark.at_m >= leg.length.metres()
-                            ? leg.end
-                            : geodesicDestination(leg.start, leg.true_bearing, Length::metres(mark.at_m));
-    x.push_back(place.longitude.signedTurn().degrees());
-    y.push_back(place.latitude.degrees());
-  }
-  mProject(x, y);
+  std::vector<Place> places;
+  for (const LegMark &mark : marks)
+    places.push_back(mark.at_m >= leg.length.metres()
+                         ? leg.end
+                         : geodesicDestination(leg.start, leg.true_bearing, Length::metres(mark.at_m)));
+  const QgsPolylineXY points = mFromPlaces(places, start_x);
   for (size_t i = 0; i < marks.size(); ++i) {
     QgsFeature feature;
-    feature.setGeometry(QgsGeometry(new QgsPoint(x[i], y[i])));
+    feature.setGeometry(QgsGeometry::fromPointXY(points.at(int(i))));
     feature.setAttributes(mLayer.markRow(route, leg, walker, i, pacesBefore));
     mMarks->add(feature);
   }
 }
 
-void LegWriter::writeDrift(const QVariant &route, const AnnotatedLeg &leg, size_t walker) {
+void LegWriter::writeDrift(const QVariant &route, const AnnotatedLeg &leg, double start_x, size_t walker) {
   const QgsAttributes row = mLayer.driftRow(route, leg, walker);
   const double major = row.at(5).toDouble(), minor = row.at(6).toDouble();
   const Angle axis = Angle::degrees(row.at(7).toDouble());
   constexpr int corners = 72;
-  std::vector<double> x, y;
+  std::vector<Place> places;
   for (int i = 0; i < corners; ++i) {
     const double turn = 2 * Angle::pi * i / corners;
     const double along = major * std::cos(turn), across = minor * std::sin(turn);
-    const Place place = geodesicDestination(leg.end, TrueBearing(axis + Angle::radians(std::atan2(across, along))),
-                                            Length::metres(std::hypot(along, across)));
-    x.push_back(place.longitude.signedTurn().degrees());
-    y.push_back(place.latitude.degrees());
+    places.push_back(geodesicDestination(leg.end, TrueBearing(axis + Angle::radians(std::atan2(across, along))),
+                                         Length::metres(std::hypot(along, across))));
   }
-  mProject(x, y);
-  x.push_back(x.front());
-  y.push_back(y.front());
-  QVector<double> ringX, ringY;
-  for (size_t i = 0; i < x.size(); ++i) {
-    if (!std::isfinite(x[i]) || !std::isfinite(y[i]))
+  QgsPolylineXY ring = mFromPlaces(places, start_x);
+  ring.append(ring.first());
+  for (const QgsPointXY &point : ring)
+    if (!std::isfinite(point.x()) || !std::isfinite(point.y()))
       return; // beyond the reach of the outputs' system
-    ringX << x[i];
-    ringY << y[i];
-  }
   QgsFeature feature;
-  feature.setGeometry(QgsGeometry(new QgsPolygon(new QgsLineString(ringX, ringY))));
+  feature.setGeometry(QgsGeometry::fromPolygonXY({ring}));
   feature.setAttributes(row);
   mDrift->add(feature);
 }

@@ -3,10 +3,9 @@
 
 #include "legs/leg_advice_host.h"
 #include "legs/leg_layer_host.h"
+#include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/vector_output_host.h"
-
-#include <qgscoordinatetransform.h>
 
 #include <memory>
 
@@ -37,10 +36,10 @@ public:
 
 private:
   void begin();
-  void writeMarks(const QVariant &route, const AnnotatedLeg &leg, size_t walker, long pacesBefore);
-  void writeDrift(const QVariant &route, const AnnotatedLeg &leg, size_t walker);
-  //! Longitudes and latitudes into the outputs' system; a place that cannot be turned becomes NaN.
-  Project mProject;
+  //! \param start_x of the leg, as the input has it.
+  void writeMarks(const QVariant &route, const AnnotatedLeg &leg, double start_x, size_t walker, long pacesBefore);
+  void writeDrift(const QVariant &route, const AnnotatedLeg &leg, double start_x, size_t walker);
+  FromPlaces mFromPlaces;
 
   const ParameterReader mReader;
   LegLayer mLayer;

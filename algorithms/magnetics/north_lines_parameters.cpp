@@ -57,6 +57,30 @@ QgsCoordinateReferenceSystem gridFor(const ParameterReader &reader, const QgsCoo
             .arg(extentKey, plain(extent.center().x()), plain(extent.center().y()), own.authid()));
   return QgsCoordinateReferenceSystem(QString::fromStdString(standardGrid(*middle)));
 }
+
+// The box that holds an extent in a grid. Where a grid that goes on round the Earth is cut, the box goes on as well.
+QgsRectangle boxIn(const QgsCoordinateReferenceSystem &grid, const QgsCoordinateReferenceSystem &own,
+                   const QgsRectangle &extent, const QgsCoordinateTransformContext &transforms) {
+  const QgsRectangle box = QgsCoordinateTransform(own, grid, transforms).transformBoundingBox(extent);
+  const FromPlaces map(grid, transforms);
+  if (map.worldWidth() == 0 || box.width() < map.worldWidth() / 2)
+    return box;
+  constexpr int count = 21; // the middle, first, and so many by so many places
+  std::vector<double> x{extent.center().x()}, y{extent.center().y()};
+  for (int i = 0; i < count; ++i)
+    for (int j = 0; j < count; ++j) {
+      x.push_back(extent.xMinimum() + extent.width() * i / (count - 1));
+      y.push_back(extent.yMinimum() + extent.height() * j / (count - 1));
+    }
+  projectBetween(own, grid, transforms)(x, y);
+  QgsRectangle whole;
+  for (const double each : x)
+    if (std::isfinite(each))
+      whole.combineExtentWith(map.beside(each, x.front()), box.center().y());
+  whole.setYMinimum(box.yMinimum());
+  whole.setYMaximum(box.yMaximum());
+  return whole;
+}
 } // namespace
 
 NorthLinesArea NorthLinesSetting::area(const QgsCoordinateTransformContext &transforms) const {
@@ -111,8 +135,7 @@ NorthLinesSetting read(const ParameterReader &reader) {
   setting.extent = given;
   if (own != setting.grid) {
     try {
-      setting.extent =
-          QgsCoordinateTransform(own, setting.grid, reader.context().transformContext()).transformBoundingBox(given);
+      setting.extent = boxIn(setting.grid, own, given, reader.context().transformContext());
     } catch (const QgsCsException &) {
       setting.extent = QgsRectangle();
     }

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "planning/aim_off_writer_host.h"
 
-#include "shared/raster_host.h"
-
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
 
 #include <cmath>
 
@@ -31,7 +28,7 @@ QString percent(double share) { return QString::number(std::floor(share * 1000) 
 AimOffWriter::AimOffWriter(const ParameterReader &reader, std::vector<LegLayer> layers, const AimInput &input,
                            const QgsCoordinateReferenceSystem &crs)
     : mReader(reader), mLayers(std::move(layers)), mInput(input), mCrs(crs),
-      mProject(projectInto(crs, reader.context().transformContext())) {}
+      mFromPlaces(crs, reader.context().transformContext()) {}
 
 Definitions AimOffWriter::definitions() {
   return {new QgsProcessingParameterFeatureSink(outputKey, tr("Legs that aim off"), host::lineOutput)};
@@ -86,13 +83,10 @@ QString AimOffWriter::inWords(const AimWarning &warning, const AimedLeg &aimed) 
 }
 
 QgsGeometry AimOffWriter::lineOf(const AimStartInput &start, const AimedLeg &aimed) const {
-  std::vector<double> x{aimed.leg.end.longitude.signedTurn().degrees()}, y{aimed.leg.end.latitude.degrees()};
-  mProject(x, y);
-  if (mCrs.isGeographic()) // across the 180th meridian by the short way
-    x[0] += 360 * std::round((start.x - x[0]) / 360);
-  if (!std::isfinite(x[0]) || !std::isfinite(y[0]))
+  const QgsPointXY end = mFromPlaces(aimed.leg.end, start.x);
+  if (!std::isfinite(end.x()) || !std::isfinite(end.y()))
     return QgsGeometry();
-  return QgsGeometry(new QgsLineString(QVector<double>{start.x, x[0]}, QVector<double>{start.y, y[0]}));
+  return QgsGeometry::fromPolylineXY({QgsPointXY(start.x, start.y), end});
 }
 
 void AimOffWriter::write(const AimStartInput &start, const AimPlan &plan) {

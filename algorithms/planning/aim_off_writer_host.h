@@ -3,6 +3,7 @@
 
 #include "legs/leg_layer_host.h"
 #include "planning/aim_starts_host.h"
+#include "shared/place_reader_host.h"
 #include "shared/vector_output_host.h"
 
 namespace brushline {
@@ -34,7 +35,7 @@ private:
   std::vector<LegLayer> mLayers;
   const AimInput &mInput;
   QgsCoordinateReferenceSystem mCrs;
-  Project mProject;
+  FromPlaces mFromPlaces;
   std::unique_ptr<VectorOutput> mOutput;
   long mStarts = 0, mRows = 0, mUnsure = 0;
 };

@@ -9,7 +9,6 @@
 
 #include <qgsexception.h>
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
 
 #include <algorithm>
 
@@ -136,7 +135,7 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
   const FeedbackProgress progress(feedback);
   const Shapes disturbances(std::move(mSetting.disturbances.shapes), progress);
   const Shapes hazards(std::move(mSetting.hazards.shapes), progress);
-  const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
+  const FromPlaces fromPlaces(routes.crs(), reader.context().transformContext());
   VectorOutput output(reader, outputKey, fields(), host::lineString, routes.crs());
   long count = 0;
   double withoutHeights = 0;
@@ -148,15 +147,10 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
     withoutHeights += leg.without_heights;
     for (size_t i = 0; i < leg.found.size(); ++i) {
       const Found &each = leg.found[i];
-      QVector<double> x, y;
-      for (const Place &place : leg.ends[i]) {
-        x << place.longitude.signedTurn().degrees();
-        y << place.latitude.degrees();
-      }
-      QgsGeometry geometry(new QgsLineString(x, y));
+      const QgsPolylineXY line = fromPlaces(leg.ends[i], leg.start_x);
       QgsFeature feature;
-      if (static_cast<int>(geometry.transform(fromPlaces)) == 0)
-        feature.setGeometry(geometry);
+      if (std::isfinite(line.last().x()) && std::isfinite(line.last().y()))
+        feature.setGeometry(QgsGeometry::fromPolylineXY(line));
       feature.setAttributes(QVector<QVariant>{leg.route, leg.number, leg.direction, each.hazard,
                                               each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
                                               each.to_m, each.limit, each.advice});
@@ -166,7 +160,8 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
   };
   OrderedWork<CheckedLeg, CheckedLeg> work(mTerrains.size(), compute, write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, {}, {}});
+    work.push(
+        {leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, leg.start_x, {}, {}});
   });
   work.finish();
   if (withoutHeights > 0)

@@ -50,9 +50,10 @@ private:
     QString direction;
     Place from, to;
     GeodesicLeg line;
+    double start_x; //!< as the input has it
     std::vector<Found> found;
-    std::vector<std::array<Place, 2>> ends; //!< of what is found
-    double without_heights = 0;             //!< metres
+    std::vector<std::vector<Place>> ends; //!< of what is found
+    double without_heights = 0;           //!< metres
   };
   static QgsFields fields();
   void find(CheckedLeg &leg, const Shapes &disturbances, const Shapes &hazards, Terrain *terrain) const;

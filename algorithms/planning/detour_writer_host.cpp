@@ -3,13 +3,10 @@
 
 #include "quantities/progress.h"
 #include "shared/base_algorithm.h"
-#include "shared/place_reader_host.h"
-#include "shared/raster_host.h"
 #include "walking/pacing.h"
 
 #include <qgsexception.h>
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
 
 #include <algorithm>
 #include <cmath>
@@ -62,7 +59,7 @@ DetourWriter::DetourWriter(const ParameterReader &reader, const AnnotateSettings
                            QgsProcessingFeedback *feedback)
     : mReader(reader), mSettings(settings), mAnnotator(settings, nullptr, nullptr),
       mLayer(settings.compass, settings.walkers, date, nullptr), mObstacles(obstacles), mRule(rule), mCrs(crs),
-      mProject(projectInto(crs, reader.context().transformContext())), mFeedback(feedback) {}
+      mFromPlaces(crs, reader.context().transformContext()), mFeedback(feedback) {}
 
 Definitions DetourWriter::definitions() {
   return {new QgsProcessingParameterFeatureSink(outputKey, tr("Legs with detours"), host::lineOutput)};
@@ -96,12 +93,6 @@ GridPoint DetourWriter::gridPoint(const std::string &grid, const Place &place) {
     x = std::numeric_limits<double>::quiet_NaN();
   }
   return {x, y};
-}
-
-DetourWriter::XY DetourWriter::mapped(const Place &place, Angle near) const {
-  std::vector<double> x{(near + (place.longitude - near).signedTurn()).degrees()}, y{place.latitude.degrees()};
-  mProject(x, y);
-  return {x[0], y[0]};
 }
 
 // The route with its detours as vertices; source is of no use in it.
@@ -276,13 +267,18 @@ void DetourWriter::writeLeg(const RouteInput &route, const RouteLeg &leg, const 
     if (++mNotPassed <= toldEach)
       mFeedback->pushWarning(tr("Route “%1”, leg %2: %3").arg(route.name, QString::number(number), inWords(one, ends)));
   }
-  const auto end = [&](const RouteVertex &vertex) { return XY(route.x[vertex.source], route.y[vertex.source]); };
-  XY from = end(leg.from);
+  const auto drawn = [&](const RouteVertex &vertex) {
+    return QgsPointXY(route.x[vertex.source], route.y[vertex.source]);
+  };
+  QgsPointXY from = drawn(leg.from);
   for (size_t i = 0; i < way.pieces.size(); ++i) {
     const LegPiece &piece = way.pieces[i];
-    const XY to = i + 1 == way.pieces.size() ? end(leg.to) : mapped(piece.to, leg.from.place.longitude);
-    const QgsGeometry line(
-        new QgsLineString(QVector<double>{from.first, to.first}, QVector<double>{from.second, to.second}));
+    QgsPointXY to = drawn(leg.to);
+    if (i + 1 < way.pieces.size())
+      to = mFromPlaces(piece.to, from.x());
+    else if (i > 0) // the last piece of a leg that is drawn round the Earth is not
+      to.setX(mFromPlaces.beside(to.x(), from.x()));
+    const QgsGeometry line = QgsGeometry::fromPolylineXY({from, to});
     from = to;
     const Detour *detour = piece.detour ? &way.detours[*piece.detour] : nullptr;
     QStringList notPassed;

@@ -3,6 +3,7 @@
 
 #include "legs/leg_layer_host.h"
 #include "planning/detour.h"
+#include "shared/place_reader_host.h"
 #include "shared/routes_parameters.h"
 #include "shared/vector_output_host.h"
 
@@ -39,7 +40,6 @@ public:
   QVariantMap finish();
 
 private:
-  using XY = std::pair<double, double>;
   //! Whether a leg's ends are turning points.
   struct Ends {
     bool leg_before, leg_after;
@@ -47,7 +47,6 @@ private:
   void begin();
   Route routeOf(const RouteInput &route, const std::vector<RouteLeg> &legs);
   GridPoint gridPoint(const std::string &grid, const Place &place);
-  XY mapped(const Place &place, Angle near) const;
   void turnDials(const DetouredLeg &way, AnnotatedLeg *annotated) const;
   void countPaces(const DetouredLeg &way, AnnotatedLeg *annotated) const;
   void writeLeg(const RouteInput &route, const RouteLeg &leg, const Ends &ends, const AnnotatedLeg *annotated);
@@ -62,7 +61,7 @@ private:
   const Obstacles &mObstacles;
   DetourRule mRule;
   QgsCoordinateReferenceSystem mCrs;
-  Project mProject;
+  FromPlaces mFromPlaces;
   QgsProcessingFeedback *mFeedback;
   std::map<std::string, QgsCoordinateTransform> mToGrids;
   std::unique_ptr<VectorOutput> mOutput;

@@ -12,7 +12,6 @@
 
 #include <qgsexception.h>
 #include <qgsgeometry.h>
-#include <qgspoint.h>
 
 #include <cmath>
 #include <optional>
@@ -45,6 +44,7 @@ struct FeaturesMetAlgorithm::MetLeg {
   QString direction;
   Place from, to;
   GeodesicLeg line;
+  double start_x; // as the input has it
 
   struct Count {
     int paces;
@@ -147,7 +147,7 @@ void FeaturesMetAlgorithm::compute(MetLeg &leg, const Shapes &shapes, const Land
 QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   RouteSource routes(reader, feedback);
   const Shapes shapes(std::move(mFeatures.shapes), FeedbackProgress(feedback));
-  const QgsCoordinateTransform fromPlaces(wgs84(), routes.crs(), reader.context().transformContext());
+  const FromPlaces fromPlaces(routes.crs(), reader.context().transformContext());
   std::unique_ptr<VectorOutput> output;
   long count = 0;
 
@@ -158,11 +158,10 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
       for (size_t i = 0; i < leg.met.size(); ++i) {
         const FeatureMet &each = leg.met[i];
         const auto &[paces, time] = leg.by_walker[w][i];
-        const Place &at = leg.places[i];
+        const QgsPointXY point = fromPlaces(leg.places[i], leg.start_x);
         QgsFeature feature;
-        QgsGeometry point(new QgsPoint(at.longitude.signedTurn().degrees(), at.latitude.degrees()));
-        if (static_cast<int>(point.transform(fromPlaces)) == 0) // the host's "success", whose name differs by version
-          feature.setGeometry(point);
+        if (std::isfinite(point.x()) && std::isfinite(point.y()))
+          feature.setGeometry(QgsGeometry::fromPointXY(point));
         feature.setAttributes(QVector<QVariant>{
             leg.route, leg.number, orNull(mWalkers[w].name), leg.direction, nameOf(each, shapes),
             each.shape == FeatureMet::noShape ? QVariant()
@@ -181,7 +180,8 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
       },
       write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, {}, {}, {}});
+    work.push(
+        {leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, leg.start_x, {}, {}, {}});
   });
   work.finish();
   cover_parameters::report(mLands, feedback);

@@ -27,6 +27,7 @@ const QString startsKey = QStringLiteral("STARTS"), endsKey = QStringLiteral("EN
 struct End {
   QString key, name, where;
   Place place;
+  double x = 0; // in its layer's system
 };
 
 QString nameOfField(const ParameterReader &reader) { return reader.given(pairKey) ? reader.text(pairKey) : QString(); }
@@ -69,6 +70,7 @@ std::vector<End> readEnds(const ParameterReader &reader, const QString &key, Qgs
     if (feature.hasGeometry() && !feature.geometry().isEmpty()) {
       const QgsPointXY point(*feature.geometry().vertices_begin());
       place = toPlaces(point.x(), point.y());
+      end.x = point.x();
     }
     if (!place) {
       skip(Text::tr("%1 has no usable place.").arg(end.where));
@@ -122,7 +124,7 @@ std::vector<PlacePair> read(const ParameterReader &reader, QgsProcessingFeedback
   std::vector<PlacePair> pairs;
   const auto add = [&](const End &start, const End &end) {
     if (!start.where.isEmpty() && !end.where.isEmpty())
-      pairs.push_back({joined(start, end, pairs.size() + 1), start.place, end.place});
+      pairs.push_back({joined(start, end, pairs.size() + 1), start.place, end.place, start.x});
   };
   if (nameOfField(reader).isEmpty()) {
     for (size_t i = 0; i < std::max(starts.size(), ends.size()); ++i)

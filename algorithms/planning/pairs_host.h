@@ -13,6 +13,7 @@ namespace brushline {
 struct PlacePair {
   QString name; //!< of the pair: its key, or "start to end" by their names, or its number
   Place start, end;
+  double start_x; //!< in the system of the starts
 };
 
 /**

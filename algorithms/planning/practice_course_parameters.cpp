@@ -148,9 +148,10 @@ PracticeInput read(const ParameterReader &reader, QgsProcessingFeedback *feedbac
   input.slope_limit = Angle::degrees(reader.number(slopeKey, slopeLimits));
   const auto area = areaOf(reader);
   input.crs = area->sourceCrs();
-  input.longitude = area->sourceExtent().center().x();
-  if (!(area->sourceExtent().width() < 180)) // on both sides of the 180th meridian
-    input.longitude = 180;
+  input.middle_x = area->sourceExtent().center().x();
+  const double halfWorld = FromPlaces(input.crs, reader.context().transformContext()).worldWidth() / 2;
+  if (halfWorld > 0 && !(area->sourceExtent().width() < halfWorld)) // on both sides of the 180th meridian
+    input.middle_x += halfWorld;
   input.area_name = area->sourceName();
   addShapes(input.area, areaKey, *area, -1, 0, reader.context().transformContext(), feedback);
   if (input.area.empty())

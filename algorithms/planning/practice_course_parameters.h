@@ -15,7 +15,7 @@ struct PracticeInput {
   Length clearance;
   Angle slope_limit;
   QgsCoordinateReferenceSystem crs; //!< of the area; that of the outputs too
-  double longitude = 0;             //!< in the middle of the area, as its layer counts
+  double middle_x = 0;              //!< of the area, as its layer has it
   QString area_name;                //!< of the layer
 };
 

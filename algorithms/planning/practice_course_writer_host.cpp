@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "planning/practice_course_writer_host.h"
 
-#include "shared/place_reader_host.h"
-
 #include <QSet>
 #include <qgsexception.h>
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
-#include <qgspointxy.h>
 #include <qgsprocessingoutputs.h>
 
 #include <algorithm>
@@ -55,7 +51,7 @@ QList<QgsProcessingOutputDefinition *> PracticeCourseWriter::numbers() {
 PracticeCourseWriter::PracticeCourseWriter(const ParameterReader &reader, const PracticeInput &input,
                                            const PracticeCourses &courses, QgsProcessingFeedback *feedback)
     : mReader(reader), mInput(input), mCourses(courses), mFeedback(feedback),
-      mFromPlaces(wgs84(), input.crs, reader.context().transformContext()) {}
+      mFromPlaces(input.crs, reader.context().transformContext()) {}
 
 void PracticeCourseWriter::tellSpots() const {
   const auto tell = [&](const QString &key, const SpotCounts &counts, size_t crowded, const QString &crowdedWords) {
@@ -240,16 +236,6 @@ QString PracticeCourseWriter::routeName(size_t course) const {
   return tr("Course %1").arg(course + 1, digits, 10, QLatin1Char('0'));
 }
 
-QgsPointXY PracticeCourseWriter::pointOf(size_t spot) const {
-  const Place &place = mCourses.spots[spot].place;
-  QgsPointXY point(place.longitude.signedTurn().degrees(), place.latitude.degrees());
-  if (!mFromPlaces.isShortCircuited())
-    point = mFromPlaces.transform(point);
-  if (mInput.crs.isGeographic()) // on the same turn as the area, also across the 180th meridian
-    point.setX(mInput.longitude + std::remainder(point.x() - mInput.longitude, 360));
-  return point;
-}
-
 std::vector<double> PracticeCourseWriter::meansOf() const {
   std::vector<double> means(measures, 0);
   for (const Course &course : mCourses.set.courses)
@@ -298,7 +284,7 @@ void PracticeCourseWriter::writeControls(VectorOutput &output, size_t number) {
     const size_t spot = course.spots[i];
     const PracticeSpot &what = mCourses.spots[spot];
     QgsFeature feature;
-    feature.setGeometry(QgsGeometry::fromPointXY(pointOf(spot)));
+    feature.setGeometry(QgsGeometry::fromPointXY(mFromPlaces(what.place, mInput.middle_x)));
     const double apart = mCourses.apart_m[spot];
     feature.setAttributes(
         QVector<QVariant>{mNames[int(spot)], routeName(number), int(i),
@@ -352,13 +338,11 @@ QVariantMap PracticeCourseWriter::write() {
     const auto value = [&](Measure m, double scale) {
       return set.spreads[size_t(m)].counts ? QVariant(course.measure[size_t(m)] * scale) : QVariant();
     };
-    QVector<double> x, y;
+    std::vector<Place> places;
     QStringList names;
     double reach = 0, off = 0;
     for (size_t k = 0; k < course.spots.size(); ++k) {
-      const QgsPointXY point = pointOf(course.spots[k]);
-      x << point.x();
-      y << point.y();
+      places.push_back(mCourses.spots[course.spots[k]].place);
       if (k > 0) {
         names << mNames[int(course.spots[k])];
         reach = std::max(reach, mCourses.effort(course.spots[k - 1], course.spots[k]).reach_m);
@@ -369,7 +353,7 @@ QVariantMap PracticeCourseWriter::write() {
         off = std::max(off, std::abs(course.measure[m] / means[m] - 1));
     const QString said = note(course);
     QgsFeature feature;
-    feature.setGeometry(QgsGeometry(new QgsLineString(x, y)));
+    feature.setGeometry(QgsGeometry::fromPolylineXY(mFromPlaces(places, mInput.middle_x)));
     feature.setAttributes(QVector<QVariant>{
         routeName(i), mNames[int(course.spots.front())], mInput.setting.rule.legs, value(Measure::Length, 1),
         value(Measure::Climb, 1), value(Measure::Time, 1.0 / 60), value(Measure::Cover, 1), value(Measure::Drift, 1),

@@ -2,10 +2,9 @@
 #pragma once
 
 #include "planning/practice_course_parameters.h"
+#include "shared/place_reader_host.h"
 #include "shared/vector_output_host.h"
 #include "sighting/cover_parameters.h"
-
-#include <qgscoordinatetransform.h>
 
 #include <set>
 #include <vector>
@@ -39,7 +38,6 @@ private:
   QString note(const Course &course) const;
   void nameSpots();
   QString routeName(size_t course) const;
-  QgsPointXY pointOf(size_t spot) const;
   std::vector<double> meansOf() const;
   void writeControls(VectorOutput &output, size_t course);
 
@@ -47,7 +45,7 @@ private:
   const PracticeInput &mInput;
   const PracticeCourses &mCourses;
   QgsProcessingFeedback *mFeedback;
-  QgsCoordinateTransform mFromPlaces;
+  FromPlaces mFromPlaces;
   QVariant labelOf(size_t spot);
 
   QStringList mNames, mLetters; // by spot

@@ -49,6 +49,11 @@ FoundRoute RouteFinder::find(const PlacePair &pair, bool everywhere, const Progr
   found.places.front() = pair.start;
   found.places.back() = pair.end;
   found.points = mSetting.ground.mapped(points, mSetting.crs);
+  double before = pair.start_x;
+  for (QgsPointXY &point : found.points) {
+    point.setX(mSetting.from_places.beside(point.x(), before));
+    before = point.x();
+  }
   for (size_t i = 1; i < points.size(); ++i)
     found.walking =
         found.walking + mSetting.walked(found.places[i - 1], found.places[i]).value_or(Duration::seconds(NAN));

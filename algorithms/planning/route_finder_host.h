@@ -5,6 +5,7 @@
 #include "planning/effort_surface.h"
 #include "planning/plan_legs.h"
 #include "planning/planned_routes_host.h"
+#include "shared/place_reader_host.h"
 #include "shared/raster_output_host.h"
 
 #include <functional>
@@ -29,6 +30,7 @@ public:
     const std::vector<Place> &places;                                                  //!< recognisable
     std::function<std::optional<Duration>(const Place &from, const Place &to)> walked; //!< a leg's exact time
     QgsCoordinateReferenceSystem crs;                                                  //!< of the routes
+    FromPlaces from_places;                                                            //!< into it
   };
 
   explicit RouteFinder(Setting setting)

@@ -159,7 +159,7 @@ QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcess
                           return PlannedRoutes::walkingTime(from, to, mWalker, mTerrain.get(), mSource.get(),
                                                             mCover.table.get(), classes && open ? mUnknownSpeed : 1);
                         },
-                        mCrs});
+                        mCrs, FromPlaces(mCrs, reader.context().transformContext())});
     for (const PlacePair &pair : mPairs) {
       const FoundRoute found = finder.find(pair, effort && mPairs.size() == 1, progress, told);
       if (found.reason.isEmpty())

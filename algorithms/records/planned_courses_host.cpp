@@ -163,6 +163,7 @@ PlannedCourses readCourses(const ParameterReader &reader, QgsProcessingFeedback 
         Leg leg{{part[i - 1].place, part[i].place, line, false}, known.value(legKey(route.name, number, route.back))};
         leg.info.number = number++;
         leg.info.back = route.back;
+        leg.info.start_x = route.x[part[i - 1].source];
         join(way, leg);
       }
     if (way.empty()) {

@@ -4,7 +4,6 @@
 #include "quantities/progress.h"
 
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
 #include <qgsprocessingoutputs.h>
 
 #include <algorithm>
@@ -92,8 +91,7 @@ void PlotWriter::write(const RecordedRoute &route, const PlottedRoute &plotted) 
       warnings << miss;
     if (ClosureWords::suspectLeg(plotted) == i)
       warnings << hint;
-    const QgsGeometry line(new QgsLineString(QVector<double>{plotted.x[i], plotted.x[i + 1]},
-                                             QVector<double>{plotted.y[i], plotted.y[i + 1]}));
+    const QgsGeometry line = QgsGeometry::fromPolylineXY(plotted.points.mid(int(i), 2));
     for (size_t walker = 0; walker < mSettings.walkers.size(); ++walker) {
       QgsAttributes row = mLayer.row(route.name, plotted.legs[i], walker);
       if (!warnings.isEmpty()) {

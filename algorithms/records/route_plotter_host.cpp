@@ -12,7 +12,7 @@ namespace brushline {
 RoutePlotter::RoutePlotter(const AnnotateSettings &settings, const TraverseEnds &ends,
                            const QgsCoordinateReferenceSystem &grid, const QgsCoordinateTransformContext &transforms)
     : mSettings(settings), mEnds(ends), mGrid(grid.isValid() ? grid_parameters::definitionOf(grid) : std::string()),
-      mTransforms(transforms), mProject(projectInto(ends.crs, transforms)), mAnnotator(settings, nullptr, nullptr) {}
+      mTransforms(transforms), mFromPlaces(ends.crs, transforms), mAnnotator(settings, nullptr, nullptr) {}
 
 RoutePlotter::Grid &RoutePlotter::gridOf(const std::string &definition) {
   auto found = mGrids.find(definition);
@@ -97,23 +97,20 @@ PlottedRoute RoutePlotter::plot(const RecordedRoute &route, bool paced, const Pr
   }
 
   const std::vector<Place> &places = mEnds.adjust ? result.closed->adjusted : result.read.places;
-  // Longitudes go on across the 180th meridian from where the route starts.
-  std::vector<double> latitudes;
-  Angle before = start->longitude;
+  // Longitudes go on from the start's, which may be of any turn.
+  const auto startX = mEnds.crs.isGeographic() ? std::optional(start->longitude.degrees()) : std::nullopt;
+  result.points = mFromPlaces(places, startX);
+  std::vector<double> eastings, northings;
   for (const Place &place : places) {
-    before = before + (place.longitude - before).signedTurn();
-    result.x.push_back(before.degrees());
-    latitudes.push_back(place.latitude.degrees());
+    eastings.push_back(place.longitude.signedTurn().degrees());
+    northings.push_back(place.latitude.degrees());
   }
-  std::vector<double> eastings = result.x, northings = latitudes;
-  result.y = latitudes;
   grid.project(eastings, northings);
-  mProject(result.x, result.y);
   Route drawn;
   drawn.grid = definition;
   auto &vertices = drawn.parts.emplace_back();
   for (size_t i = 0; i < places.size(); ++i) {
-    if (!std::isfinite(result.x[i]) || !std::isfinite(result.y[i])) {
+    if (const QgsPointXY &point = result.points.at(int(i)); !std::isfinite(point.x()) || !std::isfinite(point.y())) {
       result.refusal = tr("it leads to where %1 does not reach.").arg(mEnds.crs.authid());
       return result;
     }

@@ -6,7 +6,7 @@
 #include "records/plot_legs.h"
 #include "records/records_parameters.h"
 #include "records/traverse_parameters.h"
-#include "shared/geodesic_chords.h"
+#include "shared/place_reader_host.h"
 
 #include <QCoreApplication>
 #include <qgscoordinatetransformcontext.h>
@@ -21,7 +21,7 @@ struct PlottedRoute {
   std::optional<PlacedClosure> closed; //!< none for an open route
   Suspicion suspicion;                 //!< of a closed one
   std::vector<AnnotatedLeg> legs;      //!< as they are drawn, adjusted where that was asked for
-  std::vector<double> x, y;            //!< their ends, in the starts' system
+  QgsPolylineXY points;                //!< their ends, in the starts' system
   QString refusal;                     //!< not empty: why the route cannot be plotted
 };
 
@@ -54,7 +54,7 @@ private:
   const TraverseEnds &mEnds;
   std::string mGrid; // empty: the UTM zone of each start
   QgsCoordinateTransformContext mTransforms;
-  Project mProject; // into the starts' system
+  FromPlaces mFromPlaces; // into the starts' system
   LegAnnotator mAnnotator;
   std::map<std::string, Grid> mGrids;
 };

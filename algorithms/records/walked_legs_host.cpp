@@ -4,8 +4,6 @@
 #include "records/walk_words_host.h"
 
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
-#include <qgspoint.h>
 
 #include <cmath>
 
@@ -21,7 +19,7 @@ QVariant direction(bool back) { return back ? QStringLiteral("back") : QStringLi
 
 WalkedLegsWriter::WalkedLegsWriter(const ParameterReader &reader, const PlannedCourses &planned,
                                    QgsProcessingFeedback *feedback)
-    : mReader(reader), mPlanned(planned), mProject(projectInto(planned.crs, reader.context().transformContext())),
+    : mReader(reader), mPlanned(planned), mFromPlaces(planned.crs, reader.context().transformContext()),
       mFeedback(feedback) {}
 
 Definitions WalkedLegsWriter::definitions() {
@@ -80,18 +78,12 @@ void WalkedLegsWriter::begin() {
                                              host::noGeometry, QgsCoordinateReferenceSystem());
 }
 
-std::pair<double, double> WalkedLegsWriter::mapped(const Place &place, Angle near) const {
-  std::vector<double> x{(near + (place.longitude - near).signedTurn()).degrees()}, y{place.latitude.degrees()};
-  mProject(x, y);
-  return {x[0], y[0]};
-}
-
-QgsGeometry WalkedLegsWriter::line(const WalkedLeg &leg, Angle near) const {
-  const auto from = mapped(leg.start, near), to = mapped(leg.end, near);
-  for (const double value : {from.first, from.second, to.first, to.second})
-    if (!std::isfinite(value))
+QgsGeometry WalkedLegsWriter::line(const WalkedLeg &leg, double start_x) const {
+  const QgsPolylineXY ends = mFromPlaces({leg.start, leg.end}, start_x);
+  for (const QgsPointXY &end : ends)
+    if (!std::isfinite(end.x()) || !std::isfinite(end.y()))
       return QgsGeometry();
-  return QgsGeometry(new QgsLineString(QVector<double>{from.first, to.first}, QVector<double>{from.second, to.second}));
+  return QgsGeometry::fromPolylineXY(ends);
 }
 
 void WalkedLegsWriter::write(const TrackInput &track, const TrackMatch &match, const QString &walker) {
@@ -122,7 +114,7 @@ void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match
   const bool told = walked.share != LegShare::None;
   QgsFeature feature;
   if (told)
-    feature.setGeometry(line(walked, planned.from.longitude));
+    feature.setGeometry(line(walked, info.start_x));
   feature.setAttributes(QVector<QVariant>{route,
                                           info.number,
                                           orNull(walker),
@@ -149,7 +141,7 @@ void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match
                                           orNull(WalkWords::remark(walked, match.track.times))});
   mLegs->add(feature);
   if (mProfile && told)
-    writeProfile(track.name, walker, route, info, planned, walked);
+    writeProfile(track.name, walker, route, info, walked);
   if (!told || !walked.like)
     return;
   WalkedErrors errors;
@@ -171,14 +163,14 @@ void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match
 }
 
 void WalkedLegsWriter::writeProfile(const QString &track, const QString &walker, const QString &route,
-                                    const PlannedLegInfo &info, const PlannedLeg &planned, const WalkedLeg &walked) {
+                                    const PlannedLegInfo &info, const WalkedLeg &walked) {
   for (const ProfilePoint &point : walked.profile) {
     if (mFeedback->isCanceled())
       throw Cancelled();
-    const auto at = mapped(point.place, planned.from.longitude);
+    const QgsPointXY at = mFromPlaces(point.place, info.start_x);
     QgsFeature feature;
-    if (std::isfinite(at.first) && std::isfinite(at.second))
-      feature.setGeometry(QgsGeometry(new QgsPoint(at.first, at.second)));
+    if (std::isfinite(at.x()) && std::isfinite(at.y()))
+      feature.setGeometry(QgsGeometry::fromPointXY(at));
     feature.setAttributes(QVector<QVariant>{route, info.number, orNull(walker), direction(info.back), track, point.at_m,
                                             point.cross_m, orNull(point.at_min)});
     mProfile->add(feature);

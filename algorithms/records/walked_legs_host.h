@@ -4,7 +4,7 @@
 #include "records/planned_courses_host.h"
 #include "records/tracks_parameters.h"
 #include "records/walk_errors.h"
-#include "shared/raster_host.h"
+#include "shared/place_reader_host.h"
 #include "shared/vector_output_host.h"
 
 #include <QCoreApplication>
@@ -38,14 +38,13 @@ private:
   void begin();
   void writeLeg(const TrackInput &track, const TrackMatch &match, const QString &walker, size_t leg);
   void writeProfile(const QString &track, const QString &walker, const QString &route, const PlannedLegInfo &info,
-                    const PlannedLeg &planned, const WalkedLeg &walked);
+                    const WalkedLeg &walked);
   void writeGroup(const GroupErrors &group);
-  std::pair<double, double> mapped(const Place &place, Angle near) const;
-  QgsGeometry line(const WalkedLeg &leg, Angle near) const;
+  QgsGeometry line(const WalkedLeg &leg, double start_x) const;
 
   const ParameterReader mReader;
   const PlannedCourses &mPlanned;
-  Project mProject;
+  FromPlaces mFromPlaces;
   QgsProcessingFeedback *mFeedback;
   std::unique_ptr<VectorOutput> mLegs, mProfile, mGroups;
   std::vector<WalkedErrors> mErrors;

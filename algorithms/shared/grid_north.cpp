@@ -5,6 +5,7 @@
 #include <proj.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <stdexcept>
@@ -93,6 +94,7 @@ GridNorth::GridNorth(const std::string &crs) : mProjection(std::make_unique<Proj
   if (meridian &&
       proj_prime_meridian_get_parameters(context, meridian.get(), &fromGreenwich, &meridianToRadians, nullptr))
     mProjection->primeMeridian = Angle::radians(fromGreenwich * meridianToRadians);
+  mWorldWidth = findWorldWidth();
 }
 
 GridNorth::~GridNorth() = default;
@@ -119,7 +121,44 @@ Convergence GridNorth::at(const Place &place) const {
 }
 
 GridBearing GridNorth::bearing(const GridPoint &from, const GridPoint &to) const {
-  return GridBearing(mProjection->bearing(to.easting - from.easting, to.northing - from.northing));
+  double dx = to.easting - from.easting;
+  if (mWorldWidth > 0)
+    dx = std::remainder(dx, mWorldWidth); // the grid is cut somewhere, the line is not
+  return GridBearing(mProjection->bearing(dx, to.northing - from.northing));
+}
+
+// On a map that goes on round the Earth x grows evenly with the longitude, whatever the latitude, and y does not change
+// with it. It is cut at some longitude, so that one of the steps between eight may be a world too short.
+double GridNorth::findWorldWidth() const {
+  constexpr size_t count = 8;
+  constexpr double apart = 360.0 / count; // degrees
+  const auto at = [this](double latitude, double longitude) {
+    const double unit = mProjection->unit;
+    return proj_trans(mProjection->forward.get(), PJ_FWD, proj_coord(longitude / unit, latitude / unit, 0, HUGE_VAL)).xy;
+  };
+  std::array<PJ_XY, count> south, north;
+  for (size_t i = 0; i < count; ++i) {
+    const double longitude = (double(i) + 0.5) * apart - 180;
+    south[i] = at(-20, longitude);
+    north[i] = at(50, longitude);
+    if (!std::isfinite(south[i].x + south[i].y + north[i].x + north[i].y))
+      return 0;
+  }
+  std::array<double, count - 1> steps;
+  for (size_t i = 0; i + 1 < count; ++i)
+    steps[i] = south[i + 1].x - south[i].x;
+  std::nth_element(steps.begin(), steps.begin() + count / 2 - 1, steps.end());
+  const double step = steps[count / 2 - 1], width = std::abs(step) * count;
+  if (!(width > 0))
+    return 0;
+  for (size_t i = 0; i < count; ++i) {
+    const double off = std::remainder(south[i].x - south[0].x - double(i) * step, width);
+    const double slant = std::remainder(north[i].x - south[i].x, width);
+    const double bend = std::max(std::abs(south[i].y - south[0].y), std::abs(north[i].y - north[0].y));
+    if (std::max({std::abs(off), std::abs(slant), bend}) > 1e-6 * width)
+      return 0;
+  }
+  return width;
 }
 
 std::string standardGrid(const Place &place) {

@@ -11,7 +11,8 @@
 namespace brushline {
 
 /**
- * The grid of a projected coordinate system: where its north points. One thread at a time.
+ * The grid of a projected coordinate system: where its north points, and whether it goes on round the Earth. One thread
+ * at a time.
  *
  * Grid north and grid east are the ways the grid's lines run on a map with north up. Systems whose axes are named west
  * or south (the Lo belts of South Africa, Krovak's south and west) count against them; polar ones, whose axes both run
@@ -39,12 +40,26 @@ public:
    */
   Convergence at(const Place &place) const;
 
-  //! The bearing of the straight line on the grid between two points; 0 when they are one, NaN when one is.
+  /**
+   * The bearing of the straight line on the grid between two points; 0 when they are one, NaN when one is. On a grid
+   * that goes on round the Earth the shorter way.
+   */
   GridBearing bearing(const GridPoint &from, const GridPoint &to) const;
+
+  /**
+   * How wide the whole Earth is on it, in its units: on a map that goes on round the Earth, such as Mercator's, a place
+   * comes again after so much x.
+   *
+   * \returns 0 where nothing comes again, as in a UTM zone.
+   * Accuracy: 1e-14 of the width.
+   */
+  double worldWidth() const { return mWorldWidth; }
 
 private:
   struct Projection;
+  double findWorldWidth() const;
   std::unique_ptr<Projection> mProjection;
+  double mWorldWidth = 0;
 };
 
 /**

@@ -2,6 +2,9 @@
 #include "shared/place_reader_host.h"
 
 #include "quantities/progress.h"
+#include "shared/grid_north.h"
+#include "shared/grid_parameters.h"
+#include "shared/raster_host.h"
 #include "shared/source_features_host.h"
 
 #include <qgscoordinatetransform.h>
@@ -10,6 +13,7 @@
 #include <qgsgeometry.h>
 
 #include <cmath>
+#include <stdexcept>
 
 namespace brushline {
 
@@ -17,6 +21,16 @@ namespace {
 struct Text {
   Q_DECLARE_TR_FUNCTIONS(brushline::PlaceReader)
 };
+
+double worldWidthIn(const QgsCoordinateReferenceSystem &crs) {
+  if (crs.isGeographic())
+    return 360;
+  try {
+    return GridNorth(grid_parameters::definitionOf(crs)).worldWidth();
+  } catch (const std::invalid_argument &) { // neither geographic nor projected
+    return 0;
+  }
+}
 } // namespace
 
 const QgsCoordinateReferenceSystem &wgs84() {
@@ -37,6 +51,34 @@ std::optional<Place> ToPlaces::operator()(double x, double y) const {
   if (!(std::abs(x) <= 720) || !(std::abs(y) <= 90))
     return std::nullopt;
   return Place{Angle::degrees(y), Angle::degrees(x)};
+}
+
+FromPlaces::FromPlaces(const QgsCoordinateReferenceSystem &to, const QgsCoordinateTransformContext &transforms)
+    : mProject(projectInto(to, transforms)), mWorldWidth(worldWidthIn(to)) {}
+
+double FromPlaces::beside(double x, double near_x) const {
+  // Half a world off, as beyond a pole, is left as it is.
+  const double worlds = mWorldWidth > 0 ? std::rint((x - near_x) / mWorldWidth) : 0;
+  return worlds == 0 ? x : x - worlds * mWorldWidth;
+}
+
+QgsPointXY FromPlaces::operator()(const Place &place, double near_x) const {
+  return (*this)(std::vector<Place>{place}, near_x).front();
+}
+
+QgsPolylineXY FromPlaces::operator()(const std::vector<Place> &places, std::optional<double> near_x) const {
+  std::vector<double> x, y;
+  for (const Place &place : places) {
+    x.push_back(place.longitude.signedTurn().degrees());
+    y.push_back(place.latitude.degrees());
+  }
+  mProject(x, y);
+  QgsPolylineXY points;
+  for (size_t i = 0; i < x.size(); ++i) {
+    near_x = beside(x[i], near_x.value_or(x[i]));
+    points.append(QgsPointXY(*near_x, y[i]));
+  }
+  return points;
 }
 
 void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source) {

@@ -2,13 +2,16 @@
 #pragma once
 
 #include "quantities/place.h"
+#include "shared/geodesic_chords.h"
 #include "shared/parameter_reader_host.h"
 
 #include <qgscoordinatereferencesystem.h>
 #include <qgscoordinatetransform.h>
+#include <qgsgeometry.h>
 
 #include <functional>
 #include <optional>
+#include <vector>
 
 namespace brushline {
 
@@ -27,6 +30,27 @@ public:
 
 private:
   QgsCoordinateTransform mTransform;
+};
+
+/**
+ * Turns places into a layer's points, beside what is drawn there already: where the layer's system goes on round the
+ * Earth (longitudes, Mercator), a line across the 180th meridian goes on as well, and not back round the Earth.
+ */
+class FromPlaces {
+public:
+  FromPlaces(const QgsCoordinateReferenceSystem &to, const QgsCoordinateTransformContext &transforms);
+  //! \param near_x of what is drawn. \returns NaN for what the system does not reach.
+  QgsPointXY operator()(const Place &place, double near_x) const;
+  //! The first beside what is drawn, if anything is, each other one beside the one before it.
+  QgsPolylineXY operator()(const std::vector<Place> &places, std::optional<double> near_x) const;
+  //! The same x, or the one that is whole worlds aside, within half a world of another.
+  double beside(double x, double near_x) const;
+  //! Of the whole Earth, in the system's units; 0 where it does not go on round it.
+  double worldWidth() const { return mWorldWidth; }
+
+private:
+  Project mProject;
+  double mWorldWidth;
 };
 
 //! Throws when a point layer has no coordinate system. \param key of its parameter, for the message.

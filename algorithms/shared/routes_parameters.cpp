@@ -139,6 +139,7 @@ struct RouteSource::Gathered {
   };
   std::vector<Group> groups;
   size_t next = 0;
+  FromPlaces from_places; // into the input's system
 };
 
 RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *feedback)
@@ -212,7 +213,7 @@ void RouteSource::eachLeg(const std::function<void(const LegInput &)> &take) {
         if (line.length < Length::metres(0.001))
           continue;
         progress.check();
-        take({route, ++number, part[i - 1].place, part[i].place, line});
+        take({route, ++number, part[i - 1].place, part[i].place, line, route.x[part[i - 1].source]});
       }
     if (number >= route.first_leg)
       ++used;
@@ -444,7 +445,7 @@ void RouteSource::gatherPoints() {
   if (mOrderField < 0)
     throw QgsProcessingException(
         tr("%1: layer “%2” has points, so the field with their order is needed.").arg(orderKey, mSource->sourceName()));
-  mGathered = std::make_unique<Gathered>();
+  mGathered = std::make_unique<Gathered>(Gathered{{}, 0, FromPlaces(crs(), mTransforms)});
   QHash<QString, size_t> byName;
   QgsFeature feature;
   while (mFeatures.next(feature)) {
@@ -514,8 +515,12 @@ bool RouteSource::nextGathered(RouteInput &route) {
       if (hasM)
         route.m.push_back(point.m);
     }
-    if (place(route, {route.x.size()}))
-      return true;
+    if (!place(route, {route.x.size()}))
+      continue;
+    // A line that somebody drew stays as it is; this one is drawn here.
+    for (size_t i = 1; i < route.x.size(); ++i)
+      route.x[i] = mGathered->from_places.beside(route.x[i], route.x[i - 1]);
+    return true;
   }
   return false;
 }

@@ -43,6 +43,7 @@ struct LegInput {
   int number;
   const Place &from, &to;
   GeodesicLeg line; //!< between them
+  double start_x;   //!< as the input has it
 };
 
 namespace routes_parameters {

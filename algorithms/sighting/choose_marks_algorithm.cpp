@@ -101,7 +101,9 @@ QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessi
   };
   OrderedWork<LegChains, LegChains> work(mLands.size(), compute, write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push({{leg.route.name, leg.number, leg.route.direction(), leg.route.route.grid, leg.from}, leg.to, {}});
+    work.push({{leg.route.name, leg.number, leg.route.direction(), leg.route.route.grid, leg.from, leg.start_x},
+               leg.to,
+               {}});
   });
   work.finish();
   cover_parameters::report(mLands, feedback);

@@ -2,14 +2,9 @@
 #include "sighting/chosen_marks_host.h"
 
 #include "magnetics/dial_setting.h"
-#include "shared/raster_host.h"
 #include "walking/pacing.h"
 
 #include <qgsgeometry.h>
-#include <qgslinestring.h>
-#include <qgspoint.h>
-
-#include <cmath>
 
 namespace brushline {
 
@@ -22,7 +17,7 @@ const QString marksKey = QStringLiteral("OUTPUT"), sightingsKey = QStringLiteral
 
 ChosenMarksWriter::ChosenMarksWriter(const ParameterReader &reader, const Setting &setting,
                                      const QgsCoordinateReferenceSystem &crs)
-    : mReader(reader), mSetting(setting), mCrs(crs), mProject(projectInto(crs, reader.context().transformContext())) {}
+    : mReader(reader), mSetting(setting), mCrs(crs), mFromPlaces(crs, reader.context().transformContext()) {}
 
 Definitions ChosenMarksWriter::definitions() {
   return {new QgsProcessingParameterFeatureSink(marksKey, tr("Marks"), host::pointOutput),
@@ -84,13 +79,6 @@ QVariant ChosenMarksWriter::nameOf(const ChosenMark &mark) const {
   return name.isEmpty() ? QVariant() : QVariant(name);
 }
 
-QgsGeometry ChosenMarksWriter::lineBetween(const Place &from, const Place &to) const {
-  std::vector<double> x{from.longitude.signedTurn().degrees(), to.longitude.signedTurn().degrees()};
-  std::vector<double> y{from.latitude.degrees(), to.latitude.degrees()};
-  mProject(x, y);
-  return QgsGeometry(new QgsLineString(QgsPoint(x[0], y[0]), QgsPoint(x[1], y[1])));
-}
-
 void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::vector<ChosenMark> &marks,
                               const std::vector<double> &steps_to_marks) {
   begin();
@@ -105,10 +93,8 @@ void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::v
     const double hopSteps = steps_to_marks[i];
     steps += hopSteps;
     const QVariant name = nameOf(mark);
-    std::vector<double> x{mark.place.longitude.signedTurn().degrees()}, y{mark.place.latitude.degrees()};
-    mProject(x, y);
     QgsFeature feature;
-    feature.setGeometry(QgsGeometry(new QgsPoint(x[0], y[0])));
+    feature.setGeometry(QgsGeometry::fromPointXY(mFromPlaces(mark.place, leg.start_x)));
     const bool spaced = mark.candidate == ChosenMark::spaced;
     feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, leg.direction, int(i + 1), name,
                                             mark.along_m, int(pacesCounted(steps, walker.kind)), orNull(mark.sight_m),
@@ -146,7 +132,7 @@ void ChosenMarksWriter::writeSighting(const Leg &leg, const QVariant &walkerName
       dialSetting(mSetting.compass, bearing, toGrid(bearing, grid->second.at(from)), field);
   const bool compassWorks = field.zone != CompassZone::Blackout;
   QgsFeature feature;
-  feature.setGeometry(lineBetween(from, mark.place));
+  feature.setGeometry(QgsGeometry::fromPolylineXY(mFromPlaces({from, mark.place}, leg.start_x)));
   feature.setAttributes(QVector<QVariant>{
       leg.route, leg.number, walkerName, leg.direction, number, fromName, nameOf(mark), bearing.degrees(),
       compassWorks ? QVariant(toMagnetic(bearing, field.declination).degrees()) : QVariant(), orNull(dial),
@@ -161,7 +147,7 @@ void ChosenMarksWriter::writeGap(const Leg &leg, const QVariant &walkerName, con
   if (!mGaps)
     return;
   QgsFeature feature;
-  feature.setGeometry(lineBetween(from, last.place));
+  feature.setGeometry(QgsGeometry::fromPolylineXY(mFromPlaces({from, last.place}, leg.start_x)));
   feature.setAttributes(
       QVector<QVariant>{leg.route, leg.number, walkerName, leg.direction, from_m, last.along_m, marks});
   mGaps->add(feature);

@@ -4,6 +4,7 @@
 #include "magnetics/field_setting.h"
 #include "shared/compass.h"
 #include "shared/grid_north.h"
+#include "shared/place_reader_host.h"
 #include "shared/vector_output_host.h"
 #include "shared/walker.h"
 #include "sighting/choose_marks.h"
@@ -33,6 +34,7 @@ public:
     QString direction;
     std::string grid; //!< as GridNorth reads it
     Place start;
+    double start_x; //!< as the input has it
   };
 
   ChosenMarksWriter(const ParameterReader &reader, const Setting &setting, const QgsCoordinateReferenceSystem &crs);
@@ -50,7 +52,6 @@ public:
 private:
   void begin();
   QVariant nameOf(const ChosenMark &mark) const;
-  QgsGeometry lineBetween(const Place &from, const Place &to) const;
   void writeSighting(const Leg &leg, const QVariant &walkerName, int number, const Place &from,
                      const QVariant &fromName, const ChosenMark &mark, long paces);
   void writeGap(const Leg &leg, const QVariant &walkerName, const Place &from, double from_m, const ChosenMark &last,
@@ -59,7 +60,7 @@ private:
   const ParameterReader mReader;
   Setting mSetting;
   QgsCoordinateReferenceSystem mCrs;
-  Project mProject;
+  FromPlaces mFromPlaces;
   std::unique_ptr<VectorOutput> mMarks, mSightings, mGaps;
   std::map<std::string, GridNorth> mGrids;
   long mMarkCount = 0, mSpacedCount = 0, mGapCount = 0;
