@@ -9,7 +9,6 @@
 #include "shared/terrain.h"
 #include "shared/vector_output_host.h"
 
-#include <array>
 #include <memory>
 #include <vector>
 

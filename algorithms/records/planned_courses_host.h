@@ -17,7 +17,7 @@ namespace brushline {
 struct PlannedLegInfo {
   int number = 0; //!< 0: a way between parts of a route
   bool back = false;
-  double start_x = 0; //!< of a leg's start, as the input has it
+  double start_x = 0;                             //!< of its start, or end when turned round, as the input has it
   std::optional<double> declination, convergence; //!< degrees, east positive
   QDate date;                                     //!< the day its numbers are good for
   QHash<QString, double> paces;                   //!< by walker; an empty name where nobody is named

@@ -134,7 +134,8 @@ double GridNorth::findWorldWidth() const {
   constexpr double apart = 360.0 / count; // degrees
   const auto at = [this](double latitude, double longitude) {
     const double unit = mProjection->unit;
-    return proj_trans(mProjection->forward.get(), PJ_FWD, proj_coord(longitude / unit, latitude / unit, 0, HUGE_VAL)).xy;
+    const PJ_COORD place = proj_coord(longitude / unit, latitude / unit, 0, HUGE_VAL);
+    return proj_trans(mProjection->forward.get(), PJ_FWD, place).xy;
   };
   std::array<PJ_XY, count> south, north;
   for (size_t i = 0; i < count; ++i) {

@@ -58,6 +58,7 @@ private slots:
   void badSettings();
   void antimeridian_data();
   void antimeridian();
+  void acrossTheCutOfAGrid();
   void poles_data();
   void poles();
 };
@@ -1092,6 +1093,23 @@ void AnnotateLegsTest::antimeridian() {
     }
     VERIFY_NEAR(legs[0].true_bearing.degrees(), 90, 1e-6, std::to_string(turn));
     VERIFY_NEAR(legs[1].true_bearing.degrees(), 270, 0.1, std::to_string(turn));
+  }
+}
+
+// Due east over the meridian that Web Mercator is cut at: 90 from its north, by its definition.
+void AnnotateLegsTest::acrossTheCutOfAGrid() {
+  const FieldSetting field = fieldOf2026();
+  AnnotateSettings settings = settingsWith(field, Direction::Both);
+  settings.compass.north = North::Grid;
+  Route route;
+  route.grid = "EPSG:3857";
+  route.parts = {
+      {{place(-17, 179.99), {20036395.1, -1920825.0}, 0}, {place(-17, -179.99), {-20036395.1, -1920825.0}, 1}}};
+  const auto legs = annotate(settings, route);
+  QCOMPARE(legs.size(), size_t(2));
+  for (const AnnotatedLeg &leg : legs) {
+    VERIFY_NEAR(leg.grid_bearing.degrees(), leg.back ? 270 : 90, 1e-9, "");
+    QCOMPARE(*leg.dial, leg.back ? 270.0 : 90.0);
   }
 }
 

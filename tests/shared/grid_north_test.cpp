@@ -29,6 +29,8 @@ private slots:
   void anyTurnOfLongitude();
   void poles();
   void outOfReach();
+  void worldWidth_data();
+  void worldWidth();
   void notProjected_data();
   void notProjected();
   void wrapped_data();
@@ -230,6 +232,38 @@ void GridNorthTest::outOfReach() {
   const GridNorth grid("EPSG:32632");
   QVERIFY(std::isnan(grid.at(place(0, 99)).east.degrees()));
   QVERIFY(std::isfinite(grid.at(place(47, 9)).east.degrees())); // and the next answer is whole again
+}
+
+// By the formulas of EPSG guidance note 7-2 for x (Mercator variants A and B, Pseudo-Mercator, Lambert cylindrical
+// equal area, equidistant cylindrical): a turn is 2 pi times the radius of the parallel that is true to scale. The note
+// and the parameters of the systems from memory.
+void GridNorthTest::worldWidth_data() {
+  QTest::addColumn<QString>("crs");
+  QTest::addColumn<double>("width");
+  const auto parallel = [](double a, double flattening, double latitude) {
+    const double e2 = flattening * (2 - flattening), sine = std::sin(Angle::degrees(latitude).radians());
+    return 2 * Angle::pi * a * std::sqrt((1 - sine * sine) / (1 - e2 * sine * sine));
+  };
+  const double a = 6378137, f = 1 / 298.257223563;
+  const auto row = [](const char *crs, double width) { QTest::newRow(crs) << QString::fromLatin1(crs) << width; };
+  row("EPSG:3857", parallel(a, 0, 0));
+  row("EPSG:3395", parallel(a, f, 0));
+  row("EPSG:3832", parallel(a, f, 0)); // about 150 east
+  row("EPSG:3994", parallel(a, f, 41));
+  row("EPSG:3388", parallel(6378245, 1 / 298.3, 42)); // on an old datum
+  row("EPSG:6933", parallel(a, f, 30));
+  row("EPSG:4087", parallel(a, f, 0));
+  row("+proj=merc +lon_0=22.5 +x_0=3e7 +type=crs", parallel(a, f, 0)); // cut at a meridian that is asked
+  for (const char *crs :
+       {"EPSG:32601", "EPSG:32660", "EPSG:32760", "EPSG:2193", "EPSG:27700", "EPSG:2154", "EPSG:27572", "EPSG:3413",
+        "EPSG:3031", "EPSG:32661", "EPSG:3035", "EPSG:29873", "EPSG:2048", "EPSG:8857"})
+    row(crs, 0);
+}
+
+void GridNorthTest::worldWidth() {
+  QFETCH(QString, crs);
+  QFETCH(double, width);
+  VERIFY_NEAR(GridNorth(crs.toStdString()).worldWidth(), width, 1e-6, crs.toStdString());
 }
 
 void GridNorthTest::notProjected_data() {
