@@ -324,6 +324,10 @@
         <source>%1: layer “%2” has no features, so there are no legs.</source>
         <translation>%1: Layer „%2“ hat keine Objekte, es gibt also keine Teilstrecken.</translation>
     </message>
+    <message>
+        <source>has no aim that stands on the dial: the numbers on both sides of the best bearing miss the line. Give a finer DIAL_STEP if the compass has one, the other SIDE, or another start.</source>
+        <translation>hat keine Zielrichtung, die auf dem Skalenring steht: Die Zahlen auf beiden Seiten der besten Richtung verfehlen die Linie. Geben Sie ein feineres DIAL_STEP an, wenn der Kompass es hat, die andere SIDE oder einen anderen Start.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::AnnotateLegsAlgorithm</name>
@@ -1288,6 +1292,21 @@
         <source>%1: has values of 0 or less; they were taken for places without data.</source>
         <translation>%1: enthält Werte von 0 oder weniger; solche Stellen gelten als Stellen ohne Daten.</translation>
     </message>
+    <message>
+        <source>Speed factor where no cover is known</source>
+        <translation>Geschwindigkeitsfaktor, wo kein Bewuchs bekannt ist</translation>
+    </message>
+    <message>
+        <source>Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there whether there is water or thicket. 0: nobody is sent there.</source>
+        <translation>Wo Bewuchs angegeben ist, aber nichts sagt. 1: wie ohne Karte des Bewuchses; niemand hat dort nachgesehen, ob da Wasser oder Dickicht ist. 0: Niemand wird hingeschickt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether there is water or thicket. Look at it before anybody walks there; with %2=0 no leg leads over such ground.</source>
+        <translation>
+            <numerusform>%n Teilstrecke führt über Gelände ohne bekannten Bewuchs, insgesamt %1 m: Niemand hat nachgesehen, ob da Wasser oder Dickicht ist. Sehen Sie es sich an, bevor jemand dort geht; mit %2=0 führt keine Teilstrecke über solches Gelände.</numerusform>
+            <numerusform>%n Teilstrecken führen über Gelände ohne bekannten Bewuchs, insgesamt %1 m: Niemand hat nachgesehen, ob da Wasser oder Dickicht ist. Sehen Sie es sich an, bevor jemand dort geht; mit %2=0 führt keine Teilstrecke über solches Gelände.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::CoverPatches</name>
@@ -1690,16 +1709,8 @@
         <translation>&lt;b&gt;true_bearing&lt;/b&gt;: Grad im Uhrzeigersinn ab geographisch Nord, wie sie im Feld true_brg stehen. Eine Richtung ab Gitternord ist eine andere.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;step&lt;/b&gt;: the dial&apos;s graduation in degrees; left out: 2.</source>
-        <translation>&lt;b&gt;step&lt;/b&gt;: die Teilung des Skalenrings in Grad; weggelassen: 2.</translation>
-    </message>
-    <message>
         <source>The nearest of the sixteen points of the compass, as text: N, NNE, NE … NNW.</source>
         <translation>Die nächste der sechzehn Himmelsrichtungen, als Text: N, NNE, NE … NNW.</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;bearing&lt;/b&gt;: degrees clockwise, any turn.</source>
-        <translation>&lt;b&gt;bearing&lt;/b&gt;: Grad im Uhrzeigersinn, auch über volle Drehungen hinaus.</translation>
     </message>
     <message>
         <source>The single steps to count over a distance on level ground, as a whole number. One who counts every second step counts half of it. Slopes and brush take more.</source>
@@ -1712,6 +1723,14 @@
     <message>
         <source>&lt;b&gt;paces_per_100m&lt;/b&gt;: single steps the walker takes over 100 m, from 20 to 1000.</source>
         <translation>&lt;b&gt;paces_per_100m&lt;/b&gt;: Einzelschritte, die der Geher auf 100 m macht, von 20 bis 1000.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;step&lt;/b&gt;: the dial&apos;s graduation in degrees, from 0.01 to 45; left out: 2.</source>
+        <translation>&lt;b&gt;step&lt;/b&gt;: Teilung des Skalenrings in Grad, von 0,01 bis 45; weggelassen: 2.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;bearing&lt;/b&gt;: degrees clockwise, any turn. The number of a dial in mils or gon is no such bearing: of a leg take the field compass_pt, or a bearing as in mag_brg.</source>
+        <translation>&lt;b&gt;bearing&lt;/b&gt;: Grad im Uhrzeigersinn, beliebig viele Umläufe. Die Zahl eines Skalenrings in Mil oder Gon ist keine solche Richtung: Nehmen Sie das Feld compass_pt der Teilstrecke oder eine Richtung wie in mag_brg.</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +2002,21 @@
             <numerusform>%n Texte enthielten Zeichen, die die Schreibrichtung umkehren, wodurch ein Name wie ein anderer aussehen kann; sie wurden weggelassen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n route(s) lack legs: see their descriptions.</source>
+        <translation>
+            <numerusform>%n Route hat fehlende Teilstrecken: siehe Beschreibung.</numerusform>
+            <numerusform>%n Routen haben fehlende Teilstrecken: siehe Beschreibungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Route “%1”: leg %2 is not in the file.</source>
+        <translation>Route „%1“: Teilstrecke %2 ist nicht in der Datei.</translation>
+    </message>
+    <message>
+        <source>Route “%1”: legs %2 are not in the file.</source>
+        <translation>Route „%1“: Die Teilstrecken %2 sind nicht in der Datei.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GridParameters</name>
@@ -2066,13 +2100,6 @@
         <translation>%1: Die Dateien ließen sich nicht nach „%2“ schreiben, daher wurde nichts geschrieben. Ist der Datenträger voll oder beschädigt?</translation>
     </message>
     <message numerus="yes">
-        <source>%1: “%2” could not be given its name (%3). %n file(s) were written before it.</source>
-        <translation>
-            <numerusform>%1: „%2“ konnte seinen Namen nicht bekommen (%3). %n Datei wurde davor geschrieben.</numerusform>
-            <numerusform>%1: „%2“ konnte seinen Namen nicht bekommen (%3). %n Dateien wurden davor geschrieben.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n file(s) written</source>
         <translation>
             <numerusform>%n Datei geschrieben</numerusform>
@@ -2084,6 +2111,21 @@
         <translation>
             <numerusform>, %n davon anstelle einer älteren</numerusform>
             <numerusform>, %n davon anstelle von älteren</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: “%2” is there and could not be kept until the run is through, so nothing was written. Is the disk full?</source>
+        <translation>%1: „%2“ ist da und konnte nicht bis zum Ende des Laufs aufgehoben werden, daher wurde nichts geschrieben. Ist der Datenträger voll?</translation>
+    </message>
+    <message>
+        <source>%1: “%2” could not be given its name (%3), so no file was written. Give another folder.</source>
+        <translation>%1: „%2“ konnte seinen Namen nicht bekommen (%3), daher wurde keine Datei geschrieben. Geben Sie einen anderen Ordner an.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: “%2” could not be given its name (%3), and %n file(s) written before it could not be taken back: do not use them.</source>
+        <translation>
+            <numerusform>%1: „%2“ konnte seinen Namen nicht bekommen (%3), und %n davor geschriebene Datei konnte nicht zurückgenommen werden: nicht verwenden.</numerusform>
+            <numerusform>%1: „%2“ konnte seinen Namen nicht bekommen (%3), und %n davor geschriebene Dateien konnten nicht zurückgenommen werden: nicht verwenden.</numerusform>
         </translation>
     </message>
 </context>
@@ -2497,6 +2539,26 @@
         <source>At %1 the course is only %2 mm long on this map.</source>
         <translation>Im Maßstab %1 ist die Route auf dieser Karte nur %2 mm lang.</translation>
     </message>
+    <message>
+        <source>Leg %1 is not on this card. Do not walk on past it by these numbers.</source>
+        <translation>Teilstrecke %1 steht nicht auf diesem Laufzettel. Nicht mit diesen Zahlen über sie hinausgehen.</translation>
+    </message>
+    <message>
+        <source>Legs %1 are not on this card. Do not walk on past them by these numbers.</source>
+        <translation>Die Teilstrecken %1 stehen nicht auf diesem Laufzettel. Nicht mit diesen Zahlen über sie hinausgehen.</translation>
+    </message>
+    <message>
+        <source>The legs are not all for the same day, but for %1.</source>
+        <translation>Die Teilstrecken gelten nicht alle für denselben Tag, sondern für %1.</translation>
+    </message>
+    <message>
+        <source>… and %1 more that have no room here</source>
+        <translation>… und %1 weitere, für die hier kein Platz ist</translation>
+    </message>
+    <message>
+        <source>several days</source>
+        <translation>mehrere Tage</translation>
+    </message>
 </context>
 <context>
     <name>brushline::LegCardsAlgorithm</name>
@@ -2527,10 +2589,6 @@
     <message>
         <source>Makes a PDF card for each route and walker: the numbers for the dial, the paces, a map of the course with magnetic north lines.</source>
         <translation>Macht für jede Route und jeden Geher einen Laufzettel als PDF: die Marschzahlen, die Schritte, eine Karte der Route mit Linien nach magnetisch Nord.</translation>
-    </message>
-    <message>
-        <source>Number of files</source>
-        <translation>Anzahl der Dateien</translation>
     </message>
     <message numerus="yes">
         <source>Cancelled: %n whole file(s) were made before, and stay. They are not listed in cards.html.</source>
@@ -2563,6 +2621,17 @@
         <translation>
             <numerusform>%n Text hat Buchstaben, die keine installierte Schrift hat; für jeden steht ein Fragezeichen.</numerusform>
             <numerusform>%n Texte haben Buchstaben, die keine installierte Schrift hat; für jeden steht ein Fragezeichen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Number of PDF files</source>
+        <translation>Zahl der PDF-Dateien</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cards: %n PDF file(s).</source>
+        <translation>
+            <numerusform>Laufzettel: %n PDF-Datei.</numerusform>
+            <numerusform>Laufzettel: %n PDF-Dateien.</numerusform>
         </translation>
     </message>
 </context>
@@ -2938,12 +3007,16 @@
         <translation>Marken bei Schritt: was an jeder Marke gezählt ist; mit jeder Teilstrecke beginnt die Zählung neu.</translation>
     </message>
     <message>
-        <source>May be off: two of three walks end no farther from the leg’s end than that, nineteen of twenty no farther than twice that.</source>
-        <translation>Mögliche Abweichung: Zwei von drei Malen endet man nicht weiter als so vom Ende der Teilstrecke entfernt, neunzehn von zwanzig Malen nicht weiter als doppelt so weit.</translation>
-    </message>
-    <message>
         <source>Give or take: one standard deviation of the magnetic model.</source>
         <translation>Plus oder minus: eine Standardabweichung des Magnetfeldmodells.</translation>
+    </message>
+    <message>
+        <source>Letters: a leg that goes round something comes in pieces, a, b and so on. Set the dial anew for each. Paces along the line and past count for the leg, those out and back do not.</source>
+        <translation>Buchstaben: Eine Teilstrecke, die um etwas herumführt, kommt in Stücken, a, b und so weiter. Für jedes die Marschzahl neu einstellen. Schritte auf der Linie und vorbei zählen für die Teilstrecke, die hinaus und zurück nicht.</translation>
+    </message>
+    <message>
+        <source>May be off: two of three walks end no farther to the side than the first number, and two of three no farther short or far than the second; nearly half of them keep within both. Within twice both end nine of ten.</source>
+        <translation>Mögliche Abweichung: Zwei von drei Malen endet man nicht weiter seitlich als die erste Zahl, zwei von drei Malen nicht weiter zu kurz oder zu weit als die zweite; knapp die Hälfte der Male innerhalb beider. Innerhalb des Doppelten beider endet man neun von zehn Malen.</translation>
     </message>
 </context>
 <context>
@@ -3036,6 +3109,14 @@
     <message>
         <source>%1: none of the features of layer “%2” is a leg that can be used.</source>
         <translation>%1: Keines der Objekte des Layers „%2“ ist eine brauchbare Teilstrecke.</translation>
+    </message>
+    <message>
+        <source>is a piece of leg %1, of which others are lacking.</source>
+        <translation>ist ein Stück der Teilstrecke %1, von der andere fehlen.</translation>
+    </message>
+    <message>
+        <source>is of leg %1, which does not end where the next starts.</source>
+        <translation>gehört zu Teilstrecke %1, die nicht dort endet, wo die nächste beginnt.</translation>
     </message>
 </context>
 <context>
@@ -3294,6 +3375,38 @@
     <message>
         <source>CAUTION: the lines are straight and know nothing of cliffs, water, thickets or whose land it is. Look at the map first, and check each leg by its back bearing.</source>
         <translation>VORSICHT: Die Linien sind gerade und wissen nichts von Felsabbrüchen, Wasser, Dickichten oder davon, wem das Land gehört. Zuerst auf die Karte sehen und jede Teilstrecke durch ihre Gegenrichtung prüfen.</translation>
+    </message>
+    <message>
+        <source>out:</source>
+        <comment>a piece of a leg</comment>
+        <translation>hinaus:</translation>
+    </message>
+    <message>
+        <source>past:</source>
+        <comment>a piece of a leg</comment>
+        <translation>vorbei:</translation>
+    </message>
+    <message>
+        <source>back:</source>
+        <comment>a piece of a leg</comment>
+        <translation>zurück:</translation>
+    </message>
+    <message>
+        <source>on:</source>
+        <comment>a piece of a leg</comment>
+        <translation>weiter:</translation>
+    </message>
+    <message>
+        <source>CAUTION: it is not certain from which north it counts. Ask who made these legs.</source>
+        <translation>VORSICHT: Es ist nicht sicher, ab welchem Nord sie zählt. Fragen Sie, wer diese Teilstrecken gemacht hat.</translation>
+    </message>
+    <message>
+        <source>CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.</source>
+        <translation>VORSICHT: Teilstrecke %1 ist nicht in dieser Datei. Nicht mit diesen Zahlen über sie hinausgehen.</translation>
+    </message>
+    <message>
+        <source>CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers.</source>
+        <translation>VORSICHT: Die Teilstrecken %1 sind nicht in dieser Datei. Nicht mit diesen Zahlen über sie hinausgehen.</translation>
     </message>
 </context>
 <context>
@@ -3674,6 +3787,10 @@
     <message>
         <source>%1 (%2) has no start of that name.</source>
         <translation>Zu %1 (%2) gibt es keinen Start dieses Namens.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 points, but a pair has one start and one end. Split it with “Multipart to singleparts”.</source>
+        <translation>%1 hat %2 Punkte, aber ein Paar hat einen Start und ein Ende. Teilen Sie es mit „Mehr- zu einteilig“.</translation>
     </message>
 </context>
 <context>
@@ -4459,10 +4576,6 @@
         <translation>hat die Richtung „%1“: Grad oder die Einheit des Skalenrings? Schreiben Sie N 42° E oder N 47 gon E.</translation>
     </message>
     <message>
-        <source>has the bearing “%1”: with a comma for the thousands or for decimals? Leave it out, or write a point.</source>
-        <translation>hat die Richtung „%1“: mit einem Komma für die Tausender oder für Dezimalen? Lassen Sie es weg oder schreiben Sie einen Punkt.</translation>
-    </message>
-    <message>
         <source>has the bearing “%1”, which cannot be read.</source>
         <translation>hat die Richtung „%1“, die sich nicht lesen lässt.</translation>
     </message>
@@ -4485,10 +4598,6 @@
     <message>
         <source>has no %1.</source>
         <translation>hat keine Angabe für „%1“.</translation>
-    </message>
-    <message>
-        <source>has the %1 “%2”: with a comma for the thousands or for decimals? Leave it out, or write a point.</source>
-        <translation>hat für „%1“ die Angabe „%2“: mit einem Komma für die Tausender oder für Dezimalen? Lassen Sie es weg oder schreiben Sie einen Punkt.</translation>
     </message>
     <message>
         <source>has the %1 “%2”.</source>
@@ -4620,6 +4729,14 @@
         <source>%1: “%2” has no rows, so there are no legs.</source>
         <translation>%1: „%2“ hat keine Zeilen, es gibt also keine Teilstrecken.</translation>
     </message>
+    <message>
+        <source>has the bearing “%1”: thousands or decimals? Write 1600 for thousands; for decimals a point, and not three of them: 1.6.</source>
+        <translation>hat die Richtung „%1“: Tausender oder Dezimalen? Für Tausender 1600 schreiben; für Dezimalen einen Punkt, und nicht drei davon: 1.6.</translation>
+    </message>
+    <message>
+        <source>has the %1 “%2”: thousands or decimals? Write 1250 for thousands; for decimals a point, and not three of them: 1.25.</source>
+        <translation>hat als %1 „%2“: Tausender oder Dezimalen? Für Tausender 1250 schreiben; für Dezimalen einen Punkt, und nicht drei davon: 1.25.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RouteFinder</name>
@@ -4636,20 +4753,20 @@
         <translation>%1 (%2 % des Randes, am nächsten nach %3 m)</translation>
     </message>
     <message>
-        <source>no way leads out of the start&apos;s own cell: a barrier line runs through the start.</source>
-        <translation>Aus der Zelle des Starts führt kein Weg heraus: Eine Barrierenlinie läuft durch den Start.</translation>
-    </message>
-    <message>
-        <source>no way leads out of the end&apos;s own cell: a barrier line runs through the end.</source>
-        <translation>Aus der Zelle des Endes führt kein Weg heraus: Eine Barrierenlinie läuft durch das Ende.</translation>
-    </message>
-    <message>
         <source>there is no way: the start is enclosed by %1.</source>
         <translation>Es gibt keinen Weg: Der Start ist eingeschlossen, ringsum: %1.</translation>
     </message>
     <message>
         <source>there is no way: the end is enclosed by %1.</source>
         <translation>Es gibt keinen Weg: Das Ende ist eingeschlossen, ringsum: %1.</translation>
+    </message>
+    <message>
+        <source>no way leads out of the start&apos;s own cell: a barrier, or ground that nobody walks, runs through it. Give a smaller CELL, or move the start.</source>
+        <translation>aus der Zelle des Starts führt kein Weg hinaus: Eine Barriere oder Gelände, durch das niemand geht, verläuft durch sie. Geben Sie ein kleineres CELL an, oder verschieben Sie den Start.</translation>
+    </message>
+    <message>
+        <source>no way leads out of the end&apos;s own cell: a barrier, or ground that nobody walks, runs through it. Give a smaller CELL, or move the end.</source>
+        <translation>aus der Zelle des Endes führt kein Weg hinaus: Eine Barriere oder Gelände, durch das niemand geht, verläuft durch sie. Geben Sie ein kleineres CELL an, oder verschieben Sie das Ende.</translation>
     </message>
 </context>
 <context>
@@ -4787,10 +4904,6 @@
         <translation>Feld mit dem Namen der Route</translation>
     </message>
     <message>
-        <source>Names the routes. Points with the same value make one route. Without it lines are numbered from 1, and all points make one route.</source>
-        <translation>Benennt die Routen. Punkte mit demselben Wert ergeben eine Route. Ohne es werden Linien ab 1 nummeriert, und alle Punkte ergeben eine Route.</translation>
-    </message>
-    <message>
         <source>Field with the order of points</source>
         <translation>Feld mit der Reihenfolge der Punkte</translation>
     </message>
@@ -4825,6 +4938,10 @@
     <message>
         <source>%1: layer “%2” has points, so the field with their order is needed.</source>
         <translation>%1: Layer „%2“ hat Punkte; daher wird das Feld mit ihrer Reihenfolge gebraucht.</translation>
+    </message>
+    <message>
+        <source>Names the routes. Points with the same value make one route. Without it lines are numbered from 1, and all points make one route. A line that it does not name is called # and its number.</source>
+        <translation>Benennt die Routen. Punkte mit demselben Wert ergeben eine Route. Ohne es werden Linien ab 1 nummeriert, und alle Punkte ergeben eine Route. Eine Linie, die es nicht benennt, heißt # und ihre Nummer.</translation>
     </message>
 </context>
 <context>
@@ -4939,6 +5056,58 @@
         <source> or </source>
         <comment>between two norths</comment>
         <translation> oder </translation>
+    </message>
+    <message>
+        <source>what is in the way</source>
+        <translation>was im Weg ist</translation>
+    </message>
+    <message>
+        <source>Turn left, a quarter turn.</source>
+        <translation>Nach links, eine Vierteldrehung.</translation>
+    </message>
+    <message>
+        <source>Turn right, a quarter turn.</source>
+        <translation>Nach rechts, eine Vierteldrehung.</translation>
+    </message>
+    <message>
+        <source>Along the line.</source>
+        <translation>Auf der Linie.</translation>
+    </message>
+    <message>
+        <source>On along the line.</source>
+        <translation>Weiter auf der Linie.</translation>
+    </message>
+    <message>
+        <source>Past %1.</source>
+        <translation>Vorbei: %1.</translation>
+    </message>
+    <message>
+        <source>Back to the line.</source>
+        <translation>Zurück zur Linie.</translation>
+    </message>
+    <message>
+        <source>Out to the left of the line, round %1.</source>
+        <translation>Links von der Linie hinaus, um: %1.</translation>
+    </message>
+    <message>
+        <source>Out to the right of the line, round %1.</source>
+        <translation>Rechts von der Linie hinaus, um: %1.</translation>
+    </message>
+    <message>
+        <source>Out from the line, round %1.</source>
+        <translation>Von der Linie hinaus, um: %1.</translation>
+    </message>
+    <message>
+        <source>These paces do not count for the leg.</source>
+        <translation>Diese Schritte zählen nicht für die Teilstrecke.</translation>
+    </message>
+    <message>
+        <source>Count from 0 to %1.</source>
+        <translation>Von 0 bis %1 zählen.</translation>
+    </message>
+    <message>
+        <source>Count on from %1 to %2.</source>
+        <translation>Weiterzählen von %1 bis %2.</translation>
     </message>
 </context>
 <context>
@@ -5128,14 +5297,6 @@
     <message>
         <source>A route has no more legs than this.</source>
         <translation>Eine Route hat nicht mehr Teilstrecken als so viele.</translation>
-    </message>
-    <message>
-        <source>Speed factor where no cover is known</source>
-        <translation>Geschwindigkeitsfaktor, wo kein Bewuchs bekannt ist</translation>
-    </message>
-    <message>
-        <source>Where a cover is given but says nothing. 0: nobody is sent there.</source>
-        <translation>Wo Bewuchs angegeben ist, aber nichts sagt. 0: Dorthin wird niemand geschickt.</translation>
     </message>
     <message>
         <source>Size of the cells (m)</source>

@@ -155,6 +155,16 @@
     </message>
 </context>
 <context>
+    <name>brushline::CoverParameters</name>
+    <message numerus="yes">
+        <source>%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether there is water or thicket. Look at it before anybody walks there; with %2=0 no leg leads over such ground.</source>
+        <translation>
+            <numerusform>%n leg leads over ground without known cover, %1 m in all: nobody has looked whether there is water or thicket. Look at it before anybody walks there; with %2=0 no leg leads over such ground.</numerusform>
+            <numerusform>%n legs lead over ground without known cover, %1 m in all: nobody has looked whether there is water or thicket. Look at it before anybody walks there; with %2=0 no leg leads over such ground.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>brushline::CoverPatches</name>
     <message numerus="yes">
         <source>%1: %n polygon(s) of layer “%2” without a usable geometry passed over.</source>
@@ -269,16 +279,16 @@
             <numerusform>%n texts held characters that turn the direction of writing, which can make a name look like another; they were left out.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n route(s) lack legs: see their descriptions.</source>
+        <translation>
+            <numerusform>%n route lacks legs: see its description.</numerusform>
+            <numerusform>%n routes lack legs: see their descriptions.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::HandoutFiles</name>
-    <message numerus="yes">
-        <source>%1: “%2” could not be given its name (%3). %n file(s) were written before it.</source>
-        <translation>
-            <numerusform>%1: “%2” could not be given its name (%3). %n file was written before it.</numerusform>
-            <numerusform>%1: “%2” could not be given its name (%3). %n files were written before it.</numerusform>
-        </translation>
-    </message>
     <message numerus="yes">
         <source>%n file(s) written</source>
         <translation>
@@ -291,6 +301,13 @@
         <translation>
             <numerusform>, %n of them in the place of an older one</numerusform>
             <numerusform>, %n of them in the place of older ones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: “%2” could not be given its name (%3), and %n file(s) written before it could not be taken back: do not use them.</source>
+        <translation>
+            <numerusform>%1: “%2” could not be given its name (%3), and %n file written before it could not be taken back: do not use it.</numerusform>
+            <numerusform>%1: “%2” could not be given its name (%3), and %n files written before it could not be taken back: do not use them.</numerusform>
         </translation>
     </message>
 </context>
@@ -315,6 +332,13 @@
         <translation>
             <numerusform>%n text has letters that no installed font has; a question mark stands for each.</numerusform>
             <numerusform>%n texts have letters that no installed font has; a question mark stands for each.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cards: %n PDF file(s).</source>
+        <translation>
+            <numerusform>Cards: %n PDF file.</numerusform>
+            <numerusform>Cards: %n PDF files.</numerusform>
         </translation>
     </message>
 </context>

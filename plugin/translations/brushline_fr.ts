@@ -324,6 +324,10 @@
         <source>%1: layer “%2” has no features, so there are no legs.</source>
         <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» n’a pas d’entités, donc il n’y a pas de tronçons.</translation>
     </message>
+    <message>
+        <source>has no aim that stands on the dial: the numbers on both sides of the best bearing miss the line. Give a finer DIAL_STEP if the compass has one, the other SIDE, or another start.</source>
+        <translation>n’a pas de direction qui figure sur le cadran&#xa0;: les nombres des deux côtés du meilleur azimut manquent la ligne. Indiquez un DIAL_STEP plus fin si la boussole l’a, l’autre SIDE ou un autre départ.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::AnnotateLegsAlgorithm</name>
@@ -1288,6 +1292,21 @@
         <source>%1: has values of 0 or less; they were taken for places without data.</source>
         <translation>%1&#xa0;: contient des valeurs inférieures ou égales à 0&#xa0;; elles ont été prises pour des endroits sans données.</translation>
     </message>
+    <message>
+        <source>Speed factor where no cover is known</source>
+        <translation>Facteur de vitesse là où la végétation n’est pas connue</translation>
+    </message>
+    <message>
+        <source>Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there whether there is water or thicket. 0: nobody is sent there.</source>
+        <translation>Là où une végétation est indiquée mais ne dit rien. 1&#xa0;: comme sans carte de la végétation&#xa0;; personne n’y a regardé s’il y a de l’eau ou un fourré. 0&#xa0;: personne n’y est envoyé.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n leg(s) lead over ground without known cover, %1 m in all: nobody has looked whether there is water or thicket. Look at it before anybody walks there; with %2=0 no leg leads over such ground.</source>
+        <translation>
+            <numerusform>%n tronçon passe sur un terrain dont la végétation n’est pas connue, %1 m en tout&#xa0;: personne n’a regardé s’il y a de l’eau ou un fourré. Examinez-le avant que quiconque y marche&#xa0;; avec %2=0, aucun tronçon ne passe sur un tel terrain.</numerusform>
+            <numerusform>%n tronçons passent sur un terrain dont la végétation n’est pas connue, %1 m en tout&#xa0;: personne n’a regardé s’il y a de l’eau ou un fourré. Examinez-le avant que quiconque y marche&#xa0;; avec %2=0, aucun tronçon ne passe sur un tel terrain.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::CoverPatches</name>
@@ -1690,16 +1709,8 @@
         <translation>&lt;b&gt;true_bearing&lt;/b&gt;&#xa0;: degrés dans le sens horaire à partir du nord vrai (géographique), comme dans le champ true_brg. Un azimut à partir du nord de la grille est autre chose.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;step&lt;/b&gt;: the dial&apos;s graduation in degrees; left out: 2.</source>
-        <translation>&lt;b&gt;step&lt;/b&gt;&#xa0;: la graduation du cadran en degrés&#xa0;; omise&#xa0;: 2.</translation>
-    </message>
-    <message>
         <source>The nearest of the sixteen points of the compass, as text: N, NNE, NE … NNW.</source>
         <translation>Le plus proche des seize points de la rose des vents, en texte&#xa0;: N, NNE, NE … NNW (W&#xa0;: ouest).</translation>
-    </message>
-    <message>
-        <source>&lt;b&gt;bearing&lt;/b&gt;: degrees clockwise, any turn.</source>
-        <translation>&lt;b&gt;bearing&lt;/b&gt;&#xa0;: degrés dans le sens horaire, un nombre quelconque de tours.</translation>
     </message>
     <message>
         <source>The single steps to count over a distance on level ground, as a whole number. One who counts every second step counts half of it. Slopes and brush take more.</source>
@@ -1712,6 +1723,14 @@
     <message>
         <source>&lt;b&gt;paces_per_100m&lt;/b&gt;: single steps the walker takes over 100 m, from 20 to 1000.</source>
         <translation>&lt;b&gt;paces_per_100m&lt;/b&gt;&#xa0;: pas simples que le marcheur fait sur 100 m, de 20 à 1000.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;step&lt;/b&gt;: the dial&apos;s graduation in degrees, from 0.01 to 45; left out: 2.</source>
+        <translation>&lt;b&gt;step&lt;/b&gt;&#xa0;: graduation du cadran en degrés, de 0,01 à 45&#xa0;; omis&#xa0;: 2.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;bearing&lt;/b&gt;: degrees clockwise, any turn. The number of a dial in mils or gon is no such bearing: of a leg take the field compass_pt, or a bearing as in mag_brg.</source>
+        <translation>&lt;b&gt;bearing&lt;/b&gt;&#xa0;: degrés dans le sens horaire, tours quelconques. Le nombre d’un cadran en mils ou en gons n’est pas un tel azimut&#xa0;: prenez le champ compass_pt du tronçon, ou un azimut comme dans mag_brg.</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +2002,21 @@
             <numerusform>%n textes contenaient des caractères qui inversent le sens d’écriture, ce qui peut faire ressembler un nom à un autre&#xa0;; ils ont été omis.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n route(s) lack legs: see their descriptions.</source>
+        <translation>
+            <numerusform>Des tronçons manquent à %n itinéraire&#xa0;: voir sa description.</numerusform>
+            <numerusform>Des tronçons manquent à %n itinéraires&#xa0;: voir leurs descriptions.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Route “%1”: leg %2 is not in the file.</source>
+        <translation>Itinéraire «&#xa0;%1&#xa0;»&#xa0;: le tronçon %2 n’est pas dans le fichier.</translation>
+    </message>
+    <message>
+        <source>Route “%1”: legs %2 are not in the file.</source>
+        <translation>Itinéraire «&#xa0;%1&#xa0;»&#xa0;: les tronçons %2 ne sont pas dans le fichier.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GridParameters</name>
@@ -2066,13 +2100,6 @@
         <translation>%1&#xa0;: les fichiers n’ont pas pu être écrits dans «&#xa0;%2&#xa0;», donc aucun ne l’a été. Le disque est-il plein ou endommagé&#xa0;?</translation>
     </message>
     <message numerus="yes">
-        <source>%1: “%2” could not be given its name (%3). %n file(s) were written before it.</source>
-        <translation>
-            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu recevoir son nom (%3). %n fichier a été écrit avant lui.</numerusform>
-            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu recevoir son nom (%3). %n fichiers ont été écrits avant lui.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n file(s) written</source>
         <translation>
             <numerusform>%n fichier écrit</numerusform>
@@ -2084,6 +2111,21 @@
         <translation>
             <numerusform>, dont %n à la place d’un plus ancien</numerusform>
             <numerusform>, dont %n à la place de plus anciens</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: “%2” is there and could not be kept until the run is through, so nothing was written. Is the disk full?</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» existe et n’a pas pu être gardé jusqu’à la fin de l’exécution, rien n’a donc été écrit. Le disque est-il plein&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1: “%2” could not be given its name (%3), so no file was written. Give another folder.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu recevoir son nom (%3), aucun fichier n’a donc été écrit. Indiquez un autre dossier.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: “%2” could not be given its name (%3), and %n file(s) written before it could not be taken back: do not use them.</source>
+        <translation>
+            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu recevoir son nom (%3), et %n fichier écrit avant lui n’a pas pu être retiré&#xa0;: ne l’utilisez pas.</numerusform>
+            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas pu recevoir son nom (%3), et %n fichiers écrits avant lui n’ont pas pu être retirés&#xa0;: ne les utilisez pas.</numerusform>
         </translation>
     </message>
 </context>
@@ -2497,6 +2539,26 @@
         <source>At %1 the course is only %2 mm long on this map.</source>
         <translation>À l’échelle %1, le parcours ne mesure que %2 mm sur cette carte.</translation>
     </message>
+    <message>
+        <source>Leg %1 is not on this card. Do not walk on past it by these numbers.</source>
+        <translation>Le tronçon %1 n’est pas sur cette fiche. Ne pas aller au-delà avec ces nombres.</translation>
+    </message>
+    <message>
+        <source>Legs %1 are not on this card. Do not walk on past them by these numbers.</source>
+        <translation>Les tronçons %1 ne sont pas sur cette fiche. Ne pas aller au-delà avec ces nombres.</translation>
+    </message>
+    <message>
+        <source>The legs are not all for the same day, but for %1.</source>
+        <translation>Les tronçons ne valent pas tous pour le même jour, mais pour&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>… and %1 more that have no room here</source>
+        <translation>… et %1 autres qui n’ont pas de place ici</translation>
+    </message>
+    <message>
+        <source>several days</source>
+        <translation>plusieurs jours</translation>
+    </message>
 </context>
 <context>
     <name>brushline::LegCardsAlgorithm</name>
@@ -2527,10 +2589,6 @@
     <message>
         <source>Makes a PDF card for each route and walker: the numbers for the dial, the paces, a map of the course with magnetic north lines.</source>
         <translation>Crée une fiche PDF pour chaque itinéraire et marcheur&#xa0;: les azimuts à afficher, les pas, une carte du parcours avec des lignes du nord magnétique.</translation>
-    </message>
-    <message>
-        <source>Number of files</source>
-        <translation>Nombre de fichiers</translation>
     </message>
     <message numerus="yes">
         <source>Cancelled: %n whole file(s) were made before, and stay. They are not listed in cards.html.</source>
@@ -2563,6 +2621,17 @@
         <translation>
             <numerusform>%n texte a des lettres qu’aucune police installée ne possède&#xa0;; un point d’interrogation remplace chacune.</numerusform>
             <numerusform>%n textes ont des lettres qu’aucune police installée ne possède&#xa0;; un point d’interrogation remplace chacune.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Number of PDF files</source>
+        <translation>Nombre de fichiers PDF</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cards: %n PDF file(s).</source>
+        <translation>
+            <numerusform>Fiches&#xa0;: %n fichier PDF.</numerusform>
+            <numerusform>Fiches&#xa0;: %n fichiers PDF.</numerusform>
         </translation>
     </message>
 </context>
@@ -2938,12 +3007,16 @@
         <translation>Repères aux pas&#xa0;: ce que l’on a compté à chaque repère&#xa0;; le compte repart de zéro à chaque tronçon.</translation>
     </message>
     <message>
-        <source>May be off: two of three walks end no farther from the leg’s end than that, nineteen of twenty no farther than twice that.</source>
-        <translation>Écart possible&#xa0;: deux marches sur trois ne finissent pas plus loin que cela de la fin du tronçon, dix-neuf sur vingt pas plus loin que le double.</translation>
-    </message>
-    <message>
         <source>Give or take: one standard deviation of the magnetic model.</source>
         <translation>À … près&#xa0;: un écart-type du modèle magnétique.</translation>
+    </message>
+    <message>
+        <source>Letters: a leg that goes round something comes in pieces, a, b and so on. Set the dial anew for each. Paces along the line and past count for the leg, those out and back do not.</source>
+        <translation>Lettres&#xa0;: un tronçon qui contourne quelque chose vient en morceaux, a, b, etc. Régler le cadran de nouveau pour chacun. Les pas sur la ligne et le long de l’obstacle comptent pour le tronçon, ceux de l’écart et du retour non.</translation>
+    </message>
+    <message>
+        <source>May be off: two of three walks end no farther to the side than the first number, and two of three no farther short or far than the second; nearly half of them keep within both. Within twice both end nine of ten.</source>
+        <translation>Écart possible&#xa0;: deux marches sur trois ne finissent pas plus loin sur le côté que le premier nombre, deux sur trois pas plus loin en trop court ou trop long que le second&#xa0;; à peine la moitié restent dans les deux. Dans le double des deux finissent neuf sur dix.</translation>
     </message>
 </context>
 <context>
@@ -3036,6 +3109,14 @@
     <message>
         <source>%1: none of the features of layer “%2” is a leg that can be used.</source>
         <translation>%1&#xa0;: aucune des entités de la couche «&#xa0;%2&#xa0;» n’est un tronçon utilisable.</translation>
+    </message>
+    <message>
+        <source>is a piece of leg %1, of which others are lacking.</source>
+        <translation>est un morceau du tronçon %1, dont d’autres manquent.</translation>
+    </message>
+    <message>
+        <source>is of leg %1, which does not end where the next starts.</source>
+        <translation>est du tronçon %1, qui ne finit pas là où part le suivant.</translation>
     </message>
 </context>
 <context>
@@ -3294,6 +3375,38 @@
     <message>
         <source>CAUTION: the lines are straight and know nothing of cliffs, water, thickets or whose land it is. Look at the map first, and check each leg by its back bearing.</source>
         <translation>ATTENTION&#xa0;: les lignes sont droites et ne savent rien des falaises, de l’eau, des fourrés ni de qui possède le terrain. Regardez d’abord la carte, et vérifiez chaque tronçon par son azimut inverse.</translation>
+    </message>
+    <message>
+        <source>out:</source>
+        <comment>a piece of a leg</comment>
+        <translation>écart&#xa0;:</translation>
+    </message>
+    <message>
+        <source>past:</source>
+        <comment>a piece of a leg</comment>
+        <translation>passage&#xa0;:</translation>
+    </message>
+    <message>
+        <source>back:</source>
+        <comment>a piece of a leg</comment>
+        <translation>retour&#xa0;:</translation>
+    </message>
+    <message>
+        <source>on:</source>
+        <comment>a piece of a leg</comment>
+        <translation>suite&#xa0;:</translation>
+    </message>
+    <message>
+        <source>CAUTION: it is not certain from which north it counts. Ask who made these legs.</source>
+        <translation>ATTENTION&#xa0;: on ne sait pas avec certitude de quel nord il compte. Demandez à celui qui a fait ces tronçons.</translation>
+    </message>
+    <message>
+        <source>CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.</source>
+        <translation>ATTENTION&#xa0;: le tronçon %1 n’est pas dans ce fichier. Ne pas aller au-delà avec ces nombres.</translation>
+    </message>
+    <message>
+        <source>CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers.</source>
+        <translation>ATTENTION&#xa0;: les tronçons %1 ne sont pas dans ce fichier. Ne pas aller au-delà avec ces nombres.</translation>
     </message>
 </context>
 <context>
@@ -3674,6 +3787,10 @@
     <message>
         <source>%1 (%2) has no start of that name.</source>
         <translation>%1 (%2) n’a pas de départ de ce nom.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 points, but a pair has one start and one end. Split it with “Multipart to singleparts”.</source>
+        <translation>%1 a %2 points, mais une paire a un départ et une arrivée. Séparez-les avec «&#xa0;De morceaux multiples à morceaux uniques&#xa0;».</translation>
     </message>
 </context>
 <context>
@@ -4459,10 +4576,6 @@
         <translation>a l’azimut «&#xa0;%1&#xa0;»&#xa0;: en degrés, ou dans l’unité du cadran&#xa0;? Écrivez N 42° E ou N 47 gon E.</translation>
     </message>
     <message>
-        <source>has the bearing “%1”: with a comma for the thousands or for decimals? Leave it out, or write a point.</source>
-        <translation>a l’azimut «&#xa0;%1&#xa0;»&#xa0;: avec une virgule des milliers ou des décimales&#xa0;? Supprimez-la, ou écrivez un point.</translation>
-    </message>
-    <message>
         <source>has the bearing “%1”, which cannot be read.</source>
         <translation>a l’azimut «&#xa0;%1&#xa0;», qui ne peut pas être lu.</translation>
     </message>
@@ -4485,10 +4598,6 @@
     <message>
         <source>has no %1.</source>
         <translation>n’a aucune valeur pour «&#xa0;%1&#xa0;».</translation>
-    </message>
-    <message>
-        <source>has the %1 “%2”: with a comma for the thousands or for decimals? Leave it out, or write a point.</source>
-        <translation>a pour «&#xa0;%1&#xa0;» la valeur «&#xa0;%2&#xa0;»&#xa0;: avec une virgule des milliers ou des décimales&#xa0;? Supprimez-la, ou écrivez un point.</translation>
     </message>
     <message>
         <source>has the %1 “%2”.</source>
@@ -4620,6 +4729,14 @@
         <source>%1: “%2” has no rows, so there are no legs.</source>
         <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’a pas de lignes, donc il n’y a pas de tronçons.</translation>
     </message>
+    <message>
+        <source>has the bearing “%1”: thousands or decimals? Write 1600 for thousands; for decimals a point, and not three of them: 1.6.</source>
+        <translation>a l’azimut «&#xa0;%1&#xa0;»&#xa0;: milliers ou décimales&#xa0;? Écrivez 1600 pour des milliers&#xa0;; pour des décimales un point, et pas trois décimales&#xa0;: 1.6.</translation>
+    </message>
+    <message>
+        <source>has the %1 “%2”: thousands or decimals? Write 1250 for thousands; for decimals a point, and not three of them: 1.25.</source>
+        <translation>a comme %1 «&#xa0;%2&#xa0;»&#xa0;: milliers ou décimales&#xa0;? Écrivez 1250 pour des milliers&#xa0;; pour des décimales un point, et pas trois décimales&#xa0;: 1.25.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RouteFinder</name>
@@ -4636,20 +4753,20 @@
         <translation>%1 (%2&#xa0;% de son contour, au plus près à %3 m)</translation>
     </message>
     <message>
-        <source>no way leads out of the start&apos;s own cell: a barrier line runs through the start.</source>
-        <translation>aucun chemin ne sort de la cellule même du départ&#xa0;: une ligne de barrière passe par le départ.</translation>
-    </message>
-    <message>
-        <source>no way leads out of the end&apos;s own cell: a barrier line runs through the end.</source>
-        <translation>aucun chemin ne sort de la cellule même de l’arrivée&#xa0;: une ligne de barrière passe par l’arrivée.</translation>
-    </message>
-    <message>
         <source>there is no way: the start is enclosed by %1.</source>
         <translation>il n’y a pas de chemin&#xa0;: le départ est enfermé par %1.</translation>
     </message>
     <message>
         <source>there is no way: the end is enclosed by %1.</source>
         <translation>il n’y a pas de chemin&#xa0;: l’arrivée est enfermée par %1.</translation>
+    </message>
+    <message>
+        <source>no way leads out of the start&apos;s own cell: a barrier, or ground that nobody walks, runs through it. Give a smaller CELL, or move the start.</source>
+        <translation>aucun chemin ne sort de la cellule du départ&#xa0;: une barrière, ou un terrain où personne ne marche, la traverse. Indiquez un CELL plus petit ou déplacez le départ.</translation>
+    </message>
+    <message>
+        <source>no way leads out of the end&apos;s own cell: a barrier, or ground that nobody walks, runs through it. Give a smaller CELL, or move the end.</source>
+        <translation>aucun chemin ne sort de la cellule de l’arrivée&#xa0;: une barrière, ou un terrain où personne ne marche, la traverse. Indiquez un CELL plus petit ou déplacez l’arrivée.</translation>
     </message>
 </context>
 <context>
@@ -4787,10 +4904,6 @@
         <translation>Champ du nom de l’itinéraire</translation>
     </message>
     <message>
-        <source>Names the routes. Points with the same value make one route. Without it lines are numbered from 1, and all points make one route.</source>
-        <translation>Nomme les itinéraires. Les points de même valeur forment un itinéraire. Sans lui, les lignes sont numérotées à partir de 1, et tous les points forment un seul itinéraire.</translation>
-    </message>
-    <message>
         <source>Field with the order of points</source>
         <translation>Champ de l’ordre des points</translation>
     </message>
@@ -4825,6 +4938,10 @@
     <message>
         <source>%1: layer “%2” has points, so the field with their order is needed.</source>
         <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» a des points, le champ de leur ordre est donc nécessaire.</translation>
+    </message>
+    <message>
+        <source>Names the routes. Points with the same value make one route. Without it lines are numbered from 1, and all points make one route. A line that it does not name is called # and its number.</source>
+        <translation>Nomme les itinéraires. Les points de même valeur forment un itinéraire. Sans lui, les lignes sont numérotées à partir de 1, et tous les points forment un seul itinéraire. Une ligne qu’il ne nomme pas s’appelle # suivi de son numéro.</translation>
     </message>
 </context>
 <context>
@@ -4939,6 +5056,58 @@
         <source> or </source>
         <comment>between two norths</comment>
         <translation> ou </translation>
+    </message>
+    <message>
+        <source>what is in the way</source>
+        <translation>ce qui barre le chemin</translation>
+    </message>
+    <message>
+        <source>Turn left, a quarter turn.</source>
+        <translation>À gauche, un quart de tour.</translation>
+    </message>
+    <message>
+        <source>Turn right, a quarter turn.</source>
+        <translation>À droite, un quart de tour.</translation>
+    </message>
+    <message>
+        <source>Along the line.</source>
+        <translation>Le long de la ligne.</translation>
+    </message>
+    <message>
+        <source>On along the line.</source>
+        <translation>De nouveau le long de la ligne.</translation>
+    </message>
+    <message>
+        <source>Past %1.</source>
+        <translation>Passer&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Back to the line.</source>
+        <translation>Retour à la ligne.</translation>
+    </message>
+    <message>
+        <source>Out to the left of the line, round %1.</source>
+        <translation>S’écarter à gauche de la ligne, pour contourner&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Out to the right of the line, round %1.</source>
+        <translation>S’écarter à droite de la ligne, pour contourner&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Out from the line, round %1.</source>
+        <translation>S’écarter de la ligne, pour contourner&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>These paces do not count for the leg.</source>
+        <translation>Ces pas ne comptent pas pour le tronçon.</translation>
+    </message>
+    <message>
+        <source>Count from 0 to %1.</source>
+        <translation>Compter de 0 à %1.</translation>
+    </message>
+    <message>
+        <source>Count on from %1 to %2.</source>
+        <translation>Continuer à compter de %1 à %2.</translation>
     </message>
 </context>
 <context>
@@ -5128,14 +5297,6 @@
     <message>
         <source>A route has no more legs than this.</source>
         <translation>Un itinéraire n’a pas plus de tronçons que cela.</translation>
-    </message>
-    <message>
-        <source>Speed factor where no cover is known</source>
-        <translation>Facteur de vitesse là où la végétation n’est pas connue</translation>
-    </message>
-    <message>
-        <source>Where a cover is given but says nothing. 0: nobody is sent there.</source>
-        <translation>Là où une végétation est indiquée mais ne dit rien. 0&#xa0;: on n’y envoie personne.</translation>
     </message>
     <message>
         <source>Size of the cells (m)</source>
