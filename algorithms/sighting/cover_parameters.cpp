@@ -220,13 +220,17 @@ Definitions definitions() {
 }
 
 Definitions unknownDefinitions() {
+  // Optional, so that models made before there was such a parameter hold.
   return {advanced(helped(
-      numberDefinition(unknownKey, Text::tr("Speed factor where no cover is known"), unknownLimits),
+      new QgsProcessingParameterNumber(unknownKey, Text::tr("Speed factor where no cover is known"), host::doubleNumber,
+                                       unknownLimits.usual, true, unknownLimits.least, unknownLimits.most),
       Text::tr("Where a cover is given but says nothing. 1: as without a map of the cover; nobody has looked there "
                "whether there is water or thicket. 0: nobody is sent there.")))};
 }
 
-double readUnknownSpeed(const ParameterReader &reader) { return reader.number(unknownKey, unknownLimits); }
+double readUnknownSpeed(const ParameterReader &reader) {
+  return reader.maybeNumber(unknownKey, unknownLimits).value_or(unknownLimits.usual);
+}
 
 double readClearSight(const ParameterReader &reader) { return reader.number(clearKey, SpacingRule::clearLimits); }
 
