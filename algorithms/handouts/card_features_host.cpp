@@ -70,7 +70,8 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
     for (const int leg : sheet.missing)
       see(leg);
     for (const SheetLeg &leg : sheet.legs)
-      legs.insert(see(leg.number));
+      if (const QString key = see(leg.number); !leg.in_pieces) // from whose start metres count is not known of pieces
+        legs.insert(key);
   }
   legs -= several;
   const auto source = reader.source(featuresKey);

@@ -163,8 +163,9 @@ void CardTable::addRows(const CardLeg &leg) {
   if (mExtras)
     for (const std::string &extra : leg.extras)
       addLines(extras, extra, mType.body, 3);
-  const std::vector<Line> details =
-      detailsOf(leg, std::max(most - below, numbersHeight(leg)) - heightOf(row.lines) - heightOf(extras));
+  // Warnings that have to go on to the next page anyway leave the details their room.
+  const double room = most - below > numbersHeight(leg) + heightOf(row.lines) ? most - below : most;
+  const std::vector<Line> details = detailsOf(leg, room - heightOf(row.lines) - heightOf(extras));
   row.lines.insert(row.lines.end(), details.begin(), details.end());
   row.lines.insert(row.lines.end(), extras.begin(), extras.end());
   double height = std::max(heightOf(row.lines), numbersHeight(leg));

@@ -137,7 +137,7 @@ QString startName(const SheetCourse &course, const LegSheet &sheet, size_t leg) 
 QString endName(const SheetCourse &course, const LegSheet &sheet, size_t leg) {
   if (!sheet.legs[leg].to.isEmpty())
     return sheet.legs[leg].to;
-  if (leg + 1 < sheet.legs.size())
+  if (leg + 1 < sheet.legs.size() || (!sheet.missing.empty() && sheet.missing.back() > sheet.legs[leg].number))
     return Text::tr("%1 end").arg(course.letter + sheet.legs[leg].label());
   return course.letter.isEmpty() ? Text::tr("End") : Text::tr("%1 end").arg(course.letter);
 }

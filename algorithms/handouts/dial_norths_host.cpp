@@ -40,7 +40,9 @@ std::vector<North> northsOf(const LegSheet &sheet) {
     if (unit && *unit != unitOf(leg.dial_text))
       return {};
     unit = unitOf(leg.dial_text);
-    dials.push_back(dialOf(leg));
+    // Pieces of a leg keep to its number and to quarter turns from it, so that theirs need not be the nearest ones.
+    if (!leg.in_pieces || (leg.piece->number == 1 && leg.piece->part == QLatin1String("along")))
+      dials.push_back(dialOf(leg));
   }
   return unit ? possibleNorths(dials, fullCircle(*unit)) : std::vector<North>();
 }

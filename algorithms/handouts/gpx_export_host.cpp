@@ -83,6 +83,7 @@ private:
     const SheetCourse *course;
     Walked walked;
     std::optional<North> north; // that its dials count from, if that is certain
+    int legs;                   // the route's, with those that are lacking
   };
 
   void plan(const std::vector<LegSheet> &sheets);
@@ -133,7 +134,9 @@ void Export::plan(const std::vector<LegSheet> &sheets) {
         mBounds.add(leg.end);
       }
       const std::optional<North> north = northOf(*walked.front());
-      mLines.push_back({&course, std::move(walked), north});
+      const LegSheet &sheet = *walked.front();
+      const int last = std::max(sheet.legs.back().number, sheet.missing.empty() ? 0 : sheet.missing.back());
+      mLines.push_back({&course, std::move(walked), north, std::max(int(sheet.legCount()), last)});
     }
     std::vector<CourseMark> marks = courses::marks(course, mProgress);
     for (const CourseMark &mark : marks)
@@ -243,9 +246,9 @@ void Export::legPoint(const Line &line, size_t i, const LegWords &words) {
   for (const LegSheet *each : line.walked)
     walked.push_back({each, &each->legs[i]});
   static const QString type = tr("leg");
-  mWriter.beginRoutePoint(leg.start, leg.declination,
-                          {courses::startName(*line.course, sheet, i), LegWords::shortLeg(walked),
-                           words.leg(walked, sheet.legCount()), type});
+  mWriter.beginRoutePoint(
+      leg.start, leg.declination,
+      {courses::startName(*line.course, sheet, i), LegWords::shortLeg(walked), words.leg(walked, line.legs), type});
   mWriter.beginExtensions();
   common(leg);
   for (size_t k = 0; k < walked.size(); ++k) {
@@ -264,7 +267,13 @@ void Export::endPoint(const Line &line, size_t i) {
   const SheetLeg &leg = sheet.legs[i];
   GpxLabel label{courses::endName(*line.course, sheet, i), tr("End"),
                  tr("The route ends here, with leg %1.").arg(leg.label()), tr("end")};
-  if (i + 1 < sheet.legs.size()) {
+  const std::vector<int> missing = LegWords::missing(line.walked);
+  const auto behind = std::upper_bound(missing.begin(), missing.end(), leg.number);
+  if (i + 1 == sheet.legs.size() && behind != missing.end()) {
+    label.comment = tr("End of leg %1").arg(leg.label());
+    label.description =
+        tr("Leg %1 ends here.").arg(leg.label()) + QLatin1Char(' ') + LegWords::lacking({behind, missing.end()});
+  } else if (i + 1 < sheet.legs.size()) {
     const SheetLeg &next = sheet.legs[i + 1];
     const QString gap = LegWords::metres(metresBetween(leg.end, next.start));
     label.comment = tr("End of leg %1, then a gap of %2 m").arg(leg.label(), gap);

@@ -275,6 +275,7 @@ void HandoutFiles::publish() {
     while (named-- > 0)
       left += !(older[named].isEmpty() ? QFile::remove(mStaged[named].second)
                                        : moveOver(older[named], mStaged[named].second).isEmpty());
+    mAside->setAutoRemove(left == 0); // else the older files are in there
     throw QgsProcessingException(
         left == 0 ? tr("%1: “%2” could not be given its name (%3), so no file was written. Give another folder.")
                         .arg(mKey, failed, reason)

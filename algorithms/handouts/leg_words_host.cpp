@@ -128,10 +128,10 @@ public:
 
 } // namespace
 
-QString LegWords::leg(const std::vector<LegOnSheet> &walked, size_t legs) const {
+QString LegWords::leg(const std::vector<LegOnSheet> &walked, int legs) const {
   const SheetLeg &leg = *walked.front().leg;
   const bool several = walked.size() > 1;
-  QString text = tr("Leg %1 of %2").arg(leg.label()).arg(std::max(int(legs), walked.front().sheet->legs.back().number));
+  QString text = tr("Leg %1 of %2").arg(leg.label()).arg(legs);
   if (!leg.from.isEmpty() && !leg.to.isEmpty())
     text += tr(", from %1 to %2").arg(leg.from, leg.to);
   else if (!leg.from.isEmpty())
@@ -248,6 +248,12 @@ QString LegWords::shortRoute(const std::vector<const LegSheet *> &walked) {
   return parts.join(QLatin1Char(' '));
 }
 
+QString LegWords::lacking(const std::vector<int> &legs) {
+  return (legs.size() == 1 ? tr("CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.")
+                           : tr("CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers."))
+      .arg(SheetWords::numbers(legs));
+}
+
 QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
   const LegSheet &sheet = *walked.front();
   QString text = sheet.route.isEmpty() ? tr("Legs") : sheet.route;
@@ -257,11 +263,8 @@ QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
   if (const auto length = sheet.length_m())
     text += tr(", %1 m").arg(rounded(*length, 0));
   text += QLatin1Char('.');
-  if (const std::vector<int> lacking = missing(walked); !lacking.empty())
-    say(text,
-        (lacking.size() == 1 ? tr("CAUTION: leg %1 is not in this file. Do not walk on past it by these numbers.")
-                             : tr("CAUTION: legs %1 are not in this file. Do not walk on past them by these numbers."))
-            .arg(SheetWords::numbers(lacking)));
+  if (const std::vector<int> legs = missing(walked); !legs.empty())
+    say(text, lacking(legs));
   for (const LegSheet *each : walked) {
     QStringList own;
     if (const auto count = each->paces())
@@ -272,8 +275,8 @@ QString LegWords::route(const std::vector<const LegSheet *> &walked) const {
       say(text, (each->walker.isEmpty() ? QString() : each->walker + QLatin1String(": ")) +
                     own.join(QLatin1String(", ")) + QLatin1Char('.'));
   }
-  if (sheet.date().isValid())
-    say(text, tr("Worked out for %1.").arg(sheet.date().toString(Qt::ISODate)));
+  if (const QString days = SheetWords::days(sheet); !days.isEmpty())
+    say(text, tr("Worked out for %1.").arg(days));
   say(text, mNorth.isEmpty() ? SheetWords::north(sheet) : tr("The dial counts from %1.").arg(mNorth));
   say(text,
       tr("A point's comment is the leg that starts there: number for the dial, then paces (p); a “!” says that its "

@@ -24,8 +24,10 @@ public:
   //! there are warnings.
   static QString shortLeg(const std::vector<LegOnSheet> &walked);
   //! \param legs of the whole route.
-  QString leg(const std::vector<LegOnSheet> &walked, size_t legs) const;
+  QString leg(const std::vector<LegOnSheet> &walked, int legs) const;
 
+  //! The caution that legs of these numbers are lacking.
+  static QString lacking(const std::vector<int> &legs);
   //! Numbers of legs that one of the sheets lacks, rising.
   static std::vector<int> missing(const std::vector<const LegSheet *> &walked);
 

@@ -47,7 +47,7 @@ std::vector<North> possibleNorths(const std::vector<DialWithBearings> &dials, do
        {std::pair(North::Magnetic, &DialWithBearings::magnetic), std::pair(North::True, &DialWithBearings::true_),
         std::pair(North::Grid, &DialWithBearings::grid)})
     if (std::all_of(dials.begin(), dials.end(), [&, b = bearing](const DialWithBearings &leg) {
-          return leg.*b &&
+          return !(leg.*b) ||
                  std::abs((Angle::degrees(leg.dial / full_circle * 360) - *(leg.*b)).signedTurn().degrees()) <=
                      half + slack;
         }))

@@ -23,10 +23,11 @@ struct DialWithBearings {
  * \param full_circle 360, 6400 or 400. \param dials of one compass.
  * \returns magnetic, true, grid in that order, those that are possible. Several where they lie too close together to
  * tell, or where there are few numbers; none where the numbers fit no north, where one of them is on no dial (below 0,
- * above the full circle, NaN), nor without numbers. A north that one of the legs does not know is not possible.
- * Accuracy: where all three are known the right one is always among them for graduations of whole hundredths up to an
- * eighth of the circle, which are those that legs are made with (Compass::coarsestShare); where only one is left, it is
- * the right one. Method: own, no source.
+ * above the full circle, NaN), nor without numbers. A leg that does not know the bearing from a north does not speak
+ * against that north.
+ * Accuracy: the right one is always among them for graduations of whole hundredths up to an eighth of the circle, which
+ * are those that legs are made with (Compass::coarsestShare); where only one is left, it is the right one. Method: own,
+ * no source.
  */
 std::vector<North> possibleNorths(const std::vector<DialWithBearings> &dials, double full_circle);
 

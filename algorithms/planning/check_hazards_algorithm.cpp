@@ -149,7 +149,8 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
       const Found &each = leg.found[i];
       const QgsPolylineXY line = fromPlaces(leg.ends[i], leg.start_x);
       QgsFeature feature;
-      if (std::isfinite(line.last().x()) && std::isfinite(line.last().y()))
+      if (std::all_of(line.begin(), line.end(),
+                      [](const QgsPointXY &point) { return std::isfinite(point.x()) && std::isfinite(point.y()); }))
         feature.setGeometry(QgsGeometry::fromPolylineXY(line));
       feature.setAttributes(QVector<QVariant>{leg.route, leg.number, leg.direction, each.hazard,
                                               each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
@@ -160,8 +161,7 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
   };
   OrderedWork<CheckedLeg, CheckedLeg> work(mTerrains.size(), compute, write);
   routes.eachLeg([&](const LegInput &leg) {
-    work.push(
-        {leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, leg.start_x, {}, {}});
+    work.push({leg.route.name, leg.number, leg.route.direction(), leg.from, leg.to, leg.line, leg.start_x, {}, {}});
   });
   work.finish();
   if (withoutHeights > 0)

@@ -96,6 +96,31 @@ Way reversed(const Way &way) {
   return result;
 }
 
+// Annotated legs that follow one another by their numbers are one way, across gaps too. Where numbers come again
+// (routes of one name, aims of several walkers) only those are that meet.
+std::vector<Way> chained(std::vector<Way> ways) {
+  std::stable_sort(ways.begin(), ways.end(),
+                   [](const Way &a, const Way &b) { return a.front().info.number < b.front().info.number; });
+  bool again = false;
+  for (size_t i = 1; i < ways.size(); ++i)
+    again = again || ways[i].front().info.number <= ways[i - 1].back().info.number;
+  const auto goesOn = [again](const Way &before, const Way &way) {
+    constexpr double joint_m = 1;
+    return before.back().info.number < way.front().info.number &&
+           (!again || geodesicBetween(before.back().leg.to, way.front().leg.from).length.metres() <= joint_m);
+  };
+  std::vector<Way> chains;
+  for (const Way &way : ways) {
+    auto chain = std::find_if(chains.begin(), chains.end(), [&](const Way &each) { return goesOn(each, way); });
+    if (chain == chains.end())
+      chain = chains.insert(chains.end(), Way());
+    for (const Leg &leg : way)
+      if (!leg.leg.any_way)
+        join(*chain, leg);
+  }
+  return chains;
+}
+
 void add(PlannedCourses &all, size_t route, const Way &way) {
   PlannedCourse course{route, {}};
   std::vector<PlannedLegInfo> info;
@@ -183,17 +208,8 @@ PlannedCourses readCourses(const ParameterReader &reader, QgsProcessingFeedback 
   for (auto &[number, ways] : byRoute) {
     // Annotated legs come one by one and make one way; plain routes are a way each.
     if (!known.isEmpty())
-      for (std::vector<Way> *each : {&ways.out, &ways.back}) {
-        std::stable_sort(each->begin(), each->end(),
-                         [](const Way &a, const Way &b) { return a.front().info.number < b.front().info.number; });
-        Way whole;
-        for (const Way &way : *each)
-          for (const Leg &leg : way)
-            if (!leg.leg.any_way)
-              join(whole, leg);
-        if (!whole.empty())
-          *each = {whole};
-      }
+      for (std::vector<Way> *each : {&ways.out, &ways.back})
+        *each = chained(std::move(*each));
     const size_t count = std::max(ways.out.size(), ways.back.size());
     for (size_t i = 0; i < count; ++i) {
       const Way out = i < ways.out.size() ? ways.out[i] : reversed(ways.back[i]);

@@ -43,12 +43,12 @@ QString textOf(const QVariant &value) {
   return text;
 }
 
-// What the readers get. A field of numbers says of itself that the point of 1.25 is that of decimals: with four of them
-// and more nobody takes it for one between thousands.
+// What the readers get. A field of numbers says of itself that the point of 1.25 is that of decimals: with more than
+// three of them nobody takes it for one between thousands.
 std::string toRead(const QVariant &value) {
   const QString text = textOf(value);
   const bool number = static_cast<int>(value.type()) == static_cast<int>(QMetaType::Double);
-  return (number && text.contains(QLatin1Char('.')) ? text + QLatin1Char('0') : text).toStdString();
+  return (number && text.contains(QLatin1Char('.')) ? text + QLatin1String("000") : text).toStdString();
 }
 
 // Why a text cannot be read, and what can.

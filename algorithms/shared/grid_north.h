@@ -41,8 +41,8 @@ public:
   Convergence at(const Place &place) const;
 
   /**
-   * The bearing of the straight line on the grid between two points; 0 when they are one, NaN when one is. On a grid
-   * that goes on round the Earth the shorter way.
+   * The bearing of the straight line on the grid between two points; of no meaning when they are one, NaN when one is.
+   * On a grid that goes on round the Earth the shorter way.
    */
   GridBearing bearing(const GridPoint &from, const GridPoint &to) const;
 

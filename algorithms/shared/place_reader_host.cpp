@@ -75,8 +75,10 @@ QgsPolylineXY FromPlaces::operator()(const std::vector<Place> &places, std::opti
   mProject(x, y);
   QgsPolylineXY points;
   for (size_t i = 0; i < x.size(); ++i) {
-    near_x = beside(x[i], near_x.value_or(x[i]));
-    points.append(QgsPointXY(*near_x, y[i]));
+    const double here = beside(x[i], near_x.value_or(x[i]));
+    points.append(QgsPointXY(here, y[i]));
+    if (std::isfinite(here))
+      near_x = here;
   }
   return points;
 }

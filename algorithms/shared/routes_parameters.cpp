@@ -358,21 +358,25 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
 
 bool RouteSource::Line::goesOnWith(const Line &next) const {
   const RouteInput &after = next.route;
-  return parts.size() == 1 && next.parts.size() == 1 && after.name == route.name && after.back == route.back &&
-         after.first_leg == route.first_leg + int(route.x.size()) - 1 && after.x.front() == route.x.back() &&
-         after.y.front() == route.y.back();
+  return next.parts.size() == 1 && after.name == route.name && after.back == route.back &&
+         after.z.empty() == route.z.empty() && after.m.empty() == route.m.empty() &&
+         after.first_leg == route.first_leg + int(route.x.size() - parts.size());
 }
 
 void RouteSource::Line::join(const Line &next) {
-  const auto append = [](std::vector<double> &to, const std::vector<double> &from) {
+  const bool meets = next.route.x.front() == route.x.back() && next.route.y.front() == route.y.back();
+  const auto append = [meets](std::vector<double> &to, const std::vector<double> &from) {
     if (!from.empty())
-      to.insert(to.end(), from.begin() + 1, from.end());
+      to.insert(to.end(), from.begin() + (meets ? 1 : 0), from.end());
   };
   append(route.x, next.route.x);
   append(route.y, next.route.y);
   append(route.z, next.route.z);
   append(route.m, next.route.m);
-  parts.front() = route.x.size();
+  if (meets)
+    parts.back() += next.parts.front() - 1;
+  else
+    parts.push_back(next.parts.front());
 }
 
 bool RouteSource::nextLine(RouteInput &route) {

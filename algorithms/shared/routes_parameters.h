@@ -67,9 +67,9 @@ std::optional<double> orderOf(const QVariant &value);
 /**
  * Reads the routes of INPUT one by one: a line feature each (nothing kept of those before), or points gathered by
  * ROUTE_FIELD and put in order by ORDER_FIELD (all kept). Annotated legs (lines with the fields route, leg, walker and
- * direction) keep their route's name, their number and their direction: those that follow one another in the layer, each
- * from where the one before ends, are one route again. Of rows that are one line for several walkers the first is taken.
- * Sightings and gaps of chosen marks have these fields too, but are no legs.
+ * direction) keep their route's name, their number and their direction: those that follow one another in the layer are
+ * one route again, in parts where they do not meet. Of rows that are one line for several walkers the first is taken;
+ * for that a few bytes are kept of each. Sightings and gaps of chosen marks have these fields too, but are no legs.
  *
  * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
  * over, counted, and told to the feedback; the first twenty each with its reason.
@@ -110,7 +110,7 @@ private:
   struct Line {
     RouteInput route;
     std::vector<size_t> parts; // their vertices
-    //! An annotated leg that goes on where this one, or the last of those it was joined of, ends.
+    //! The annotated leg after this one, or after the last of those it was joined of.
     bool goesOnWith(const Line &next) const;
     void join(const Line &next);
   };

@@ -2017,6 +2017,14 @@
         <source>Route “%1”: legs %2 are not in the file.</source>
         <translation>Route „%1“: Die Teilstrecken %2 sind nicht in der Datei.</translation>
     </message>
+    <message>
+        <source>End of leg %1</source>
+        <translation>Ende der Teilstrecke %1</translation>
+    </message>
+    <message>
+        <source>Leg %1 ends here.</source>
+        <translation>Teilstrecke %1 endet hier.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GridParameters</name>

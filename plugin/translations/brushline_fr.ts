@@ -2017,6 +2017,14 @@
         <source>Route “%1”: legs %2 are not in the file.</source>
         <translation>Itinéraire «&#xa0;%1&#xa0;»&#xa0;: les tronçons %2 ne sont pas dans le fichier.</translation>
     </message>
+    <message>
+        <source>End of leg %1</source>
+        <translation>Fin du tronçon %1</translation>
+    </message>
+    <message>
+        <source>Leg %1 ends here.</source>
+        <translation>Le tronçon %1 finit ici.</translation>
+    </message>
 </context>
 <context>
     <name>brushline::GridParameters</name>

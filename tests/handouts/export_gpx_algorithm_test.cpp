@@ -144,6 +144,16 @@ private slots:
              qPrintable(text(run.gpx().routes[0], "desc")));
     QVERIFY2(run.warnings().contains("Route “North loop”: leg 2 is not in the file."), qPrintable(run.warnings()));
 
+    // At the end too the file does not say that the route ends there.
+    auto shortened = threeLegs();
+    shortened.push_back({leg("North loop", 4, {{"paces", QVariant()}}), stretch(4)});
+    const Layer lacking = legsOf(shortened);
+    const GpxRun without({{"INPUT", valueOf(lacking)}});
+    VERIFY_EXPORTED(without);
+    const auto points = without.gpx().points();
+    QVERIFY(text(points.back(), "desc").contains("Leg 3 ends here. CAUTION: leg 4 is not in this file."));
+    QVERIFY(text(points[0], "desc").contains("Leg 1 of 4"));
+
     // With one route for both, who lacks a leg at the end is heeded too.
     auto both = joined(threeLegs("Loop", {{"walker", "Ann"}}), threeLegs("Loop", {{"walker", "Bo"}}));
     both.push_back({leg("Loop", 4, {{"walker", "Bo"}, {"paces", QVariant()}}), stretch(4)});
@@ -525,8 +535,9 @@ private slots:
     QVERIFY2(text(run.gpx().points()[0], "desc").contains(words), qPrintable(text(run.gpx().points()[0], "desc")));
     // The route says the same.
     const QString route = text(run.gpx().routes[0], "desc");
-    QVERIFY2(words.contains("counted from") ? route.contains("The dial counts from" + words.section("counted from", 1))
-                                            : route.contains("magnetic north or true north. Ask who made them."),
+    QVERIFY2(words.contains("counted from")
+                 ? route.contains("The dial counts from" + words.section("counted from", 1))
+                 : route.contains("magnetic north or true north or grid north. Ask who made them."),
              qPrintable(route));
   }
 
@@ -609,15 +620,14 @@ private slots:
     for (int i = 1; i <= 30000; ++i)
       rows.push_back({leg("long", i), stretch(i % 1000)});
     const Layer legs = legsOf(rows);
-    const CancelTimes times =
-        cancelAt({0.1, 0.25, 0.4, 0.6, 0.75, 0.9}, [&](Ear &ear) -> std::optional<double> {
-          const GpxRun run({{"INPUT", valueOf(legs)}}, {{}, &ear, false, false});
-          if (run.outcome.results.contains("OUTPUT"))
-            return run.outcome.seconds;
-          if (!run.files().isEmpty())
-            throw std::runtime_error("left " + run.files().join(' ').toStdString());
-          return std::nullopt;
-        });
+    const CancelTimes times = cancelAt({0.1, 0.25, 0.4, 0.6, 0.75, 0.9}, [&](Ear &ear) -> std::optional<double> {
+      const GpxRun run({{"INPUT", valueOf(legs)}}, {{}, &ear, false, false});
+      if (run.outcome.results.contains("OUTPUT"))
+        return run.outcome.seconds;
+      if (!run.files().isEmpty())
+        throw std::runtime_error("left " + run.files().join(' ').toStdString());
+      return std::nullopt;
+    });
     QVERIFY2(times.slowest < soon, qPrintable(QString("%1 s after being cancelled").arg(times.slowest)));
     QVERIFY2(times.moments >= 3, qPrintable(QString::number(times.moments)));
   }

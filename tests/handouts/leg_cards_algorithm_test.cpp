@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 // What is in the PDF files is tested by leg_cards_pdf_test.sh. Check values: regression only.
+#include "handouts/leg_rows.h"
 #include "support/full_disk.h"
 #include "support/host_fixture.h"
 
@@ -458,6 +459,21 @@ private slots:
     const Layer wrong = layer("wrong", "Point", utm, {field("route", FieldType::Text)}, {});
     const Outcome refused = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(wrong)}, {"FOLDER", folder.path()}});
     QVERIFY2(!refused.accepted && refused.refusal.contains("at_m"), qPrintable(refused.refusal));
+  }
+
+  // Nobody can tell from the start of which piece the metres of a thing count.
+  void featuresOfLegsInPieces() {
+    const Layer legs = layerWithDetour(rowsWithDetour());
+    const Layer met = layer("met", "Point", utm,
+                            {field("route", FieldType::Text), field("leg", FieldType::Integer),
+                             field("feature", FieldType::Text), field("at_m", FieldType::Real)},
+                            {{wkt("POINT(632250 5406850)"), {"Loop", 1, "Spring Rill", 10}},
+                             {wkt("POINT(632250 5406850)"), {"Loop", 2, "Spring Rill", 10}}});
+    const QTemporaryDir folder;
+    const Outcome outcome = run(id, {{"INPUT", valueOf(legs)}, {"FEATURES", valueOf(met)}, {"FOLDER", folder.path()}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY2(outcome.said().contains("1 row(s) of layer “met”"), qPrintable(outcome.said()));
+    QCOMPARE(textOf(folder.filePath(filesIn(folder.path()).first())).count("Spring Rill"), 1);
   }
 
   // At 40 m on the second leg out is at 60 m on the first leg back: 52 and 78 paces of 130 to 100 m.

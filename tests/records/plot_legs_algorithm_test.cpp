@@ -356,12 +356,14 @@ private slots:
     QVERIFY(!run(id, given).ok); // 400 degrees
 
     // In a field of numbers the point is that of decimals, whatever their number.
-    const Layer small =
-        table(QStringLiteral("notes"), {field("brg", FieldType::Real), field("m", FieldType::Real)}, {{1.125, 1.125}});
-    const Outcome outcome = run(id, with(given, {{"INPUT", valueOf(small)}, {"DIAL_UNIT", 1}}));
-    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
-    QCOMPARE(outcome.rows()[0].number("read_m"), 1.125);
-    QCOMPARE(outcome.rows()[0].text("read_text"), QStringLiteral("1.125"));
+    for (const double value : {1.5, 1.25, 1.125, 1.0625}) {
+      const Layer small = table(QStringLiteral("notes"), {field("brg", FieldType::Real), field("m", FieldType::Real)},
+                                {{value, value}});
+      const Outcome outcome = run(id, with(given, {{"INPUT", valueOf(small)}, {"DIAL_UNIT", 1}}));
+      QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+      QCOMPARE(outcome.rows()[0].number("read_m"), value);
+      QCOMPARE(outcome.rows()[0].text("read_text"), QString::number(value));
+    }
   }
 
   // A row that cannot be read takes its route with it; the others are plotted.

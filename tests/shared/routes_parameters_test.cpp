@@ -62,6 +62,22 @@ private slots:
     }
   }
 
+  // The warning of the gap between two parts stays, and so do the numbers.
+  void acrossAGap() {
+    const Layer input = layer("routes", "MultiLineString", crs, {field("route", FieldType::Text)},
+                              {{wkt("MULTILINESTRING((600000 5400000,600300 5400000),(600337 5400000,600500 5400100,"
+                                    "600500 5400300))"),
+                                {"ford"}}});
+    const QVariantMap plain{{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"DATE", "2026-06-15"}};
+    QVariantMap first = plain, second = plain;
+    first["OUTPUT"] = path("first.gpkg");
+    const Output legs = annotate(first).output();
+    QVERIFY(legs.rows[1].text("warnings").contains("37 m"));
+    second["INPUT"] = path("first.gpkg");
+    second["OUTPUT"] = path("second.gpkg");
+    QVERIFY(annotate(second).output().sameBits(legs));
+  }
+
   void aStretchKeepsItsNumbers() {
     const Layer input = routes({there}, {"north loop"});
     annotate({{"INPUT", valueOf(input)}, {"ROUTE_FIELD", "route"}, {"OUTPUT", path("legs.gpkg")}});
