@@ -62,7 +62,7 @@ void norths(fuzz::Input &input) {
   }
   const auto possible = possibleNorths(dials, circle);
   PROMISED(possible.size() <= 3);
-  if (clean && !dials.empty() && compass.step <= circle * Compass::coarsestStep)
+  if (clean && !dials.empty() && compass.step <= coarsestStep(compass.unit))
     PROMISED(std::find(possible.begin(), possible.end(), compass.north) != possible.end());
 
   for (const CommonTurn &turn :
