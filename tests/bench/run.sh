@@ -9,7 +9,8 @@
 # --strict  ends with 1 when a target is missed; else with 0 whatever comes out
 # --build   build folder; else that of the preset "developer", build/tests
 # --prefix  where the plugin is installed already; else it is built and installed in the build folder
-# --table   writes the table there too, as a page of the manual: sample-project/manual/speed-table.md
+# --table   writes the table there too, as a page of the manual: sample-project/manual/speed-table.md. Rows of benches
+#           that did not run now stay as they were in it.
 # NAME      some of: annotate memory terrain sighting marks surface effort gpx files start threads
 home=$HOME
 # shellcheck source-path=SCRIPTDIR source=../plugin/surroundings.sh
@@ -95,6 +96,20 @@ done
 } >"$temporary/page"
 cat "$temporary/page"
 if [ -n "$page" ]; then
-  { printf '<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n<!-- Made by tests/bench/run.sh. -->\n\n'; cat "$temporary/page"; } >"$page"
+  touch "$page"
+  {
+    printf '<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n<!-- Made by tests/bench/run.sh. -->\n\n'
+    # The old page's rows in their order, each as it is now; then new ones; then the machine.
+    awk -F ' [|] ' '
+      FNR == 1 { ++file }
+      !/^[|]/ { if (file == 1) machine = machine $0 "\n"; next }
+      file == 1 { now[$1] = $0; order[++count] = $1; next }
+      $1 in now { print now[$1]; delete now[$1]; next }
+      { print }
+      END { for (i = 1; i <= count; ++i) if (order[i] in now) print now[order[i]]; printf "%s", machine }
+    ' "$temporary/page" "$page" >"$temporary/merged"
+    cat "$temporary/merged"
+  } >"$temporary/whole"
+  cp "$temporary/whole" "$page"
 fi
 if [ -n "$strict" ] && grep -q '| MISSED |$' "$BRUSHLINE_BENCH"; then exit 1; fi
