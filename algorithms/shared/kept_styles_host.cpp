@@ -68,7 +68,10 @@ QString keepInside(const QString &destination, const Look &look, QgsProcessingCo
   if (!message.isEmpty())
     return message;
   dropKept(*layer);
+  QT_WARNING_PUSH
+  QT_WARNING_DISABLE_DEPRECATED // on late 3.44; what takes its place is not in all of that series
   layer->saveStyleToDatabase(layer->name(), QString(), true, QString(), message);
+  QT_WARNING_POP
   layer->reload(); // by the connection it has, the file cannot be read any more
   return message;
 }
