@@ -46,7 +46,7 @@ if [ "$sanitizers" = yes ]; then
   say "What starts threads, under the thread sanitizer"
   cmake --preset threads
   cmake --build --preset threads
-  ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error || failed+=("the threads in $threads")
+  ctest --test-dir "$threads" -L threads --output-on-failure --no-tests=error --parallel 2 || failed+=("the threads in $threads")
 
   say "Each fuzzer for a minute"
   "$root/tests/fuzz/run.sh" --seconds 60 || failed+=("the fuzzers")
