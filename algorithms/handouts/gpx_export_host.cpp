@@ -267,13 +267,15 @@ void Export::endPoint(const Line &line, size_t i) {
   const SheetLeg &leg = sheet.legs[i];
   GpxLabel label{courses::endName(*line.course, sheet, i), tr("End"),
                  tr("The route ends here, with leg %1.").arg(leg.label()), tr("end")};
-  const std::vector<int> missing = LegWords::missing(line.walked);
-  const auto behind = std::upper_bound(missing.begin(), missing.end(), leg.number);
-  if (i + 1 == sheet.legs.size() && behind != missing.end()) {
-    label.comment = tr("End of leg %1").arg(leg.label());
-    label.description =
-        tr("Leg %1 ends here.").arg(leg.label()) + QLatin1Char(' ') + LegWords::lacking({behind, missing.end()});
-  } else if (i + 1 < sheet.legs.size()) {
+  if (i + 1 == sheet.legs.size()) {
+    const std::vector<int> missing = LegWords::missing(line.walked);
+    const auto behind = std::upper_bound(missing.begin(), missing.end(), leg.number);
+    if (behind != missing.end()) {
+      label.comment = tr("End of leg %1").arg(leg.label());
+      label.description =
+          tr("Leg %1 ends here.").arg(leg.label()) + QLatin1Char(' ') + LegWords::lacking({behind, missing.end()});
+    }
+  } else {
     const SheetLeg &next = sheet.legs[i + 1];
     const QString gap = LegWords::metres(metresBetween(leg.end, next.start));
     label.comment = tr("End of leg %1, then a gap of %2 m").arg(leg.label(), gap);

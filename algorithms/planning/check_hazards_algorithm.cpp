@@ -147,11 +147,8 @@ QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcess
     withoutHeights += leg.without_heights;
     for (size_t i = 0; i < leg.found.size(); ++i) {
       const Found &each = leg.found[i];
-      const QgsPolylineXY line = fromPlaces(leg.ends[i], leg.start_x);
       QgsFeature feature;
-      if (std::all_of(line.begin(), line.end(),
-                      [](const QgsPointXY &point) { return std::isfinite(point.x()) && std::isfinite(point.y()); }))
-        feature.setGeometry(QgsGeometry::fromPolylineXY(line));
+      feature.setGeometry(fromPlaces.line(leg.ends[i], leg.start_x));
       feature.setAttributes(QVector<QVariant>{leg.route, leg.number, leg.direction, each.hazard,
                                               each.layer.isEmpty() ? QVariant() : QVariant(each.layer), each.from_m,
                                               each.to_m, each.limit, each.advice});

@@ -158,10 +158,8 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
       for (size_t i = 0; i < leg.met.size(); ++i) {
         const FeatureMet &each = leg.met[i];
         const auto &[paces, time] = leg.by_walker[w][i];
-        const QgsPointXY point = fromPlaces(leg.places[i], leg.start_x);
         QgsFeature feature;
-        if (std::isfinite(point.x()) && std::isfinite(point.y()))
-          feature.setGeometry(QgsGeometry::fromPointXY(point));
+        feature.setGeometry(fromPlaces.point(leg.places[i], leg.start_x));
         feature.setAttributes(QVector<QVariant>{
             leg.route, leg.number, orNull(mWalkers[w].name), leg.direction, nameOf(each, shapes),
             each.shape == FeatureMet::noShape ? QVariant()

@@ -78,14 +78,6 @@ void WalkedLegsWriter::begin() {
                                              host::noGeometry, QgsCoordinateReferenceSystem());
 }
 
-QgsGeometry WalkedLegsWriter::line(const WalkedLeg &leg, double start_x) const {
-  const QgsPolylineXY ends = mFromPlaces({leg.start, leg.end}, start_x);
-  for (const QgsPointXY &end : ends)
-    if (!std::isfinite(end.x()) || !std::isfinite(end.y()))
-      return QgsGeometry();
-  return QgsGeometry::fromPolylineXY(ends);
-}
-
 void WalkedLegsWriter::write(const TrackInput &track, const TrackMatch &match, const QString &walker) {
   begin();
   mTracks << track.name;
@@ -114,7 +106,7 @@ void WalkedLegsWriter::writeLeg(const TrackInput &track, const TrackMatch &match
   const bool told = walked.share != LegShare::None;
   QgsFeature feature;
   if (told)
-    feature.setGeometry(line(walked, info.start_x));
+    feature.setGeometry(mFromPlaces.line({walked.start, walked.end}, info.start_x));
   feature.setAttributes(QVector<QVariant>{route,
                                           info.number,
                                           orNull(walker),
@@ -167,10 +159,8 @@ void WalkedLegsWriter::writeProfile(const QString &track, const QString &walker,
   for (const ProfilePoint &point : walked.profile) {
     if (mFeedback->isCanceled())
       throw Cancelled();
-    const QgsPointXY at = mFromPlaces(point.place, info.start_x);
     QgsFeature feature;
-    if (std::isfinite(at.x()) && std::isfinite(at.y()))
-      feature.setGeometry(QgsGeometry::fromPointXY(at));
+    feature.setGeometry(mFromPlaces.point(point.place, info.start_x));
     feature.setAttributes(QVector<QVariant>{route, info.number, orNull(walker), direction(info.back), track, point.at_m,
                                             point.cross_m, orNull(point.at_min)});
     mProfile->add(feature);

@@ -40,7 +40,6 @@ private:
   void writeProfile(const QString &track, const QString &walker, const QString &route, const PlannedLegInfo &info,
                     const WalkedLeg &walked);
   void writeGroup(const GroupErrors &group);
-  QgsGeometry line(const WalkedLeg &leg, double start_x) const;
 
   const ParameterReader mReader;
   const PlannedCourses &mPlanned;

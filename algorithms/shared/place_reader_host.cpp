@@ -83,6 +83,19 @@ QgsPolylineXY FromPlaces::operator()(const std::vector<Place> &places, std::opti
   return points;
 }
 
+QgsGeometry FromPlaces::point(const Place &place, double near_x) const {
+  const QgsPointXY at = (*this)(place, near_x);
+  return std::isfinite(at.x()) && std::isfinite(at.y()) ? QgsGeometry::fromPointXY(at) : QgsGeometry();
+}
+
+QgsGeometry FromPlaces::line(const std::vector<Place> &places, double near_x) const {
+  const QgsPolylineXY points = (*this)(places, near_x);
+  for (const QgsPointXY &at : points)
+    if (!std::isfinite(at.x()) || !std::isfinite(at.y()))
+      return QgsGeometry();
+  return QgsGeometry::fromPolylineXY(points);
+}
+
 void checkPlaces(const QString &key, const QgsProcessingFeatureSource &source) {
   if (!source.sourceCrs().isValid())
     throw QgsProcessingException(

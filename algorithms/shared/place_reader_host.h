@@ -43,6 +43,9 @@ public:
   QgsPointXY operator()(const Place &place, double near_x) const;
   //! The first beside what is drawn, if anything is, each other one beside the one before it.
   QgsPolylineXY operator()(const std::vector<Place> &places, std::optional<double> near_x) const;
+  //! As geometries; null where the system does not reach all of it.
+  QgsGeometry point(const Place &place, double near_x) const;
+  QgsGeometry line(const std::vector<Place> &places, double near_x) const;
   //! The same x, or the one that is whole worlds aside, within half a world of another.
   double beside(double x, double near_x) const;
   //! Of the whole Earth, in the system's units; 0 where it does not go on round it.

@@ -15,6 +15,18 @@ const Face face{10};
 // So many letters wide.
 double letters(double count) { return count * ruler.width("x", face) + 1e-6; }
 const std::string ellipsis = "\xE2\x80\xA6"; // three letters to this ruler
+
+// Counts the bytes that are measured.
+class Counting final : public TextRuler {
+public:
+  double width(const std::string &text, const Face &measured) const override {
+    mMeasured += text.size();
+    return ruler.width(text, measured);
+  }
+  std::vector<size_t> letterEnds(const std::string &text) const override { return ruler.letterEnds(text); }
+  std::vector<size_t> lineEnds(const std::string &text) const override { return ruler.lineEnds(text); }
+  mutable size_t mMeasured = 0;
+};
 } // namespace
 
 class TextFitTest : public QObject {
@@ -55,16 +67,7 @@ private slots:
 
   // A name of a million letters costs no more than one of some hundred.
   void longTextsAreMeasuredNoFurtherThanTheLine() {
-    class Counting final : public TextRuler {
-    public:
-      double width(const std::string &text, const Face &measured) const override {
-        mMeasured += text.size();
-        return ruler.width(text, measured);
-      }
-      std::vector<size_t> letterEnds(const std::string &text) const override { return ruler.letterEnds(text); }
-      std::vector<size_t> lineEnds(const std::string &text) const override { return ruler.lineEnds(text); }
-      mutable size_t mMeasured = 0;
-    } counting;
+    const Counting counting;
     const std::string text(1000000, 'x');
     QCOMPARE(inOneLine(text, face, letters(20), counting), std::string(17, 'x') + ellipsis);
     QVERIFY(counting.mMeasured < 5 * text.size());
@@ -72,16 +75,7 @@ private slots:
 
   // Warnings are told whole, and a long word is not measured to its end for each of its lines.
   void allLinesOfALongText() {
-    class Counting final : public TextRuler {
-    public:
-      double width(const std::string &text, const Face &measured) const override {
-        mMeasured += text.size();
-        return ruler.width(text, measured);
-      }
-      std::vector<size_t> letterEnds(const std::string &text) const override { return ruler.letterEnds(text); }
-      std::vector<size_t> lineEnds(const std::string &text) const override { return ruler.lineEnds(text); }
-      mutable size_t mMeasured = 0;
-    } counting;
+    const Counting counting;
     const std::string text(20000, 'x');
     const FittedText fitted = fitText(text, face, letters(20), allLines, counting);
     QVERIFY(!fitted.shortened);

@@ -258,6 +258,15 @@ QString different(const Output &a, const Output &b) {
     }
   return QString();
 }
+
+Outcome annotatedBothWays(const Layer &routes) {
+  return run("brushline:annotatelegs", {{"INPUT", valueOf(routes)},
+                                        {"DATE", "2026-06-01"},
+                                        {"DIRECTION", 2},
+                                        {"OUTPUT", "memory:"},
+                                        {"MARKS", "memory:"},
+                                        {"DRIFT", "memory:"}});
+}
 } // namespace
 
 class AntimeridianTest : public QObject {
@@ -316,12 +325,7 @@ private slots:
   void drawnRoundTheEarth() {
     const Layer torn = layer("routes", "LineString", "EPSG:4326", {field("name", FieldType::Text)},
                              {{wkt("LINESTRING(179.997 -16.8,-179.997 -16.801)"), {"torn"}}});
-    const Outcome outcome = run("brushline:annotatelegs", {{"INPUT", valueOf(torn)},
-                                                           {"DATE", "2026-06-01"},
-                                                           {"DIRECTION", 2},
-                                                           {"OUTPUT", "memory:"},
-                                                           {"MARKS", "memory:"},
-                                                           {"DRIFT", "memory:"}});
+    const Outcome outcome = annotatedBothWays(torn);
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QCOMPARE(outcome.rows().size(), size_t(2));
     for (const OutputRow &row : outcome.rows()) {
@@ -361,12 +365,7 @@ private slots:
     const Layer over =
         layer("routes", "LineString", "EPSG:4326", {field("name", FieldType::Text)},
               {{wkt("LINESTRING(30 -89.997,-150 -89.997)"), {"over"}}, {wkt("LINESTRING(30 -89.997,0 -90)"), {"to"}}});
-    const Outcome outcome = run("brushline:annotatelegs", {{"INPUT", valueOf(over)},
-                                                           {"DATE", "2026-06-01"},
-                                                           {"DIRECTION", 2},
-                                                           {"OUTPUT", "memory:"},
-                                                           {"MARKS", "memory:"},
-                                                           {"DRIFT", "memory:"}});
+    const Outcome outcome = annotatedBothWays(over);
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     QCOMPARE(outcome.rows().size(), size_t(4));
     QCOMPARE(outcome.rows("DRIFT").size(), size_t(4));
