@@ -3,6 +3,7 @@
 
 #include "handouts/gpx_values.h"
 #include "quantities/progress.h"
+#include "shared/feedback_progress_host.h"
 #include "shared/geodesic.h"
 #include "shared/place_reader_host.h"
 #include "shared/source_features_host.h"
@@ -291,8 +292,8 @@ void dropLast(std::vector<Row> &rows, PassedOver &passedOver) {
   }
 }
 
-// The rows, route by route where several have one name. Throws when they do not tell.
-std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver) {
+// The rows, route by route where several have one name. Throws when they do not tell, and Cancelled.
+std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver, const Progress &progress) {
   std::stable_sort(group.rows.begin(), group.rows.end(), inOrder);
   const bool once = numberedOnce(group.rows);
   if (once)
@@ -301,6 +302,7 @@ std::vector<std::vector<Row>> takenApart(Group &group, PassedOver &passedOver) {
     std::sort(group.rows.begin(), group.rows.end(), [](const Row &a, const Row &b) { return a.met < b.met; });
   std::vector<std::vector<Row>> routes;
   for (Row &row : group.rows) {
+    progress.check();
     const Row *last = routes.empty() ? nullptr : &routes.back().back();
     const bool next = last && follows(*last, row), joined = next && joins(*last, row);
     if (once && next && !joined && last->piece > 0)
@@ -338,12 +340,12 @@ LegSheet sheetOf(const Group &group, std::vector<Row> rows) {
   return sheet;
 }
 
-// The sheets of a run, in the order in which their first rows were met.
-std::vector<LegSheet> sheetsOf(std::vector<Group> groups, PassedOver &passedOver) {
+// The sheets of a run, in the order in which their first rows were met. Throws Cancelled.
+std::vector<LegSheet> sheetsOf(std::vector<Group> groups, PassedOver &passedOver, const Progress &progress) {
   std::vector<std::pair<long, LegSheet>> met;
   for (Group &group : groups) {
     int copy = 0;
-    for (std::vector<Row> &rows : takenApart(group, passedOver)) {
+    for (std::vector<Row> &rows : takenApart(group, passedOver, progress)) {
       long first = rows.front().met;
       for (const Row &row : rows)
         first = std::min(first, row.met);
@@ -573,7 +575,7 @@ std::vector<LegSheet> read(const ParameterReader &reader, QgsProcessingFeedback 
     const std::optional<SheetPiece> piece = pieceFrom(row);
     groups[*found].rows.push_back({int(number), piece ? piece->number : 0, feature.id(), rows, std::move(leg)});
   }
-  std::vector<LegSheet> sheets = sheetsOf(std::move(groups), passedOver);
+  std::vector<LegSheet> sheets = sheetsOf(std::move(groups), passedOver, FeedbackProgress(feedback));
   passedOver.finish();
   if (sheets.empty())
     throw QgsProcessingException(rows == 0

@@ -56,6 +56,9 @@ private:
 //! Writes that many routes, named by the field route, to a FlatGeobuf.
 void writeRoutes(const QString &path, long count, RandomRoutes routes = RandomRoutes());
 
+//! Reads a layer to its end, with all fields. Throws when nothing can be read.
+void readFeatures(const QString &path);
+
 //! Writes a terrain model of the square in cells of 5 m: hills, a sum of waves 0.7 to 8 km long.
 void writeTerrain(const QString &path);
 

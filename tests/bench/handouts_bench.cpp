@@ -2,9 +2,9 @@
 // What handouts cost, in one run with
 //   a  exportgpx, annotated legs to GPX: sentences, bearings, and the legs' fields as extensions
 //   b  GDAL's own GPX writer through the host: as many points of a layer with the same fields, and with name, comment
-//   and
-//      description ready made in three more, written with all fields as extensions
+//      and description ready made in three more, written with all fields as extensions
 //   c  the same, but for the three ready-made texts nothing is read or written
+//   d  the host reading the legs with all fields, as a must, and nothing else
 // With --memory: the peak memory of a and b, each in a process of its own, for a tenth of the legs and for all.
 #include "bench_support.h"
 
@@ -117,16 +117,22 @@ double megabytes(const QString &path) { return double(QFile(path).size()) / (1 <
 void compareTimes(const Host &host, const QString &legs, const QString &points, long routes, int repeat) {
   const QString a = host.path(QStringLiteral("a.gpx")), b = host.path(QStringLiteral("b.gpx")),
                 c = host.path(QStringLiteral("c.gpx"));
-  const std::vector<double> seconds = leastSeconds(
-      {[&] { exportLegs(legs, a); }, [&] { writeByGdal(points, b, true); }, [&] { writeByGdal(points, c, false); }},
-      repeat);
+  const std::vector<double> seconds =
+      leastSeconds({[&] { exportLegs(legs, a); }, [&] { writeByGdal(points, b, true); },
+                    [&] { writeByGdal(points, c, false); }, [&] { readFeatures(legs); }},
+                   repeat);
   std::printf("%ld legs; least of %d\n", 100 * routes, repeat);
   std::printf("%-56s %7.2f s %7.1f MB\n", "a exportgpx", seconds[0], megabytes(a));
   std::printf("%-56s %7.2f s %7.1f MB\n", "b GDAL, all fields as extensions", seconds[1], megabytes(b));
   std::printf("%-56s %7.2f s %7.1f MB\n", "c GDAL, three ready-made texts only", seconds[2], megabytes(c));
+  std::printf("%-56s %7.2f s\n", "d reading the legs", seconds[3]);
   const std::string count = std::to_string(100 * routes) + " legs";
   print({"exportgpx / GDAL's writer with all fields, " + count, seconds[0], seconds[1], 2});
   print({"exportgpx / GDAL's writer with three ready texts, " + count, seconds[0], seconds[2], 2});
+  print({"exportgpx / (GDAL's writer with three ready texts + reading the legs), " + count,
+         seconds[0],
+         seconds[2] + seconds[3],
+         {}});
 }
 
 void compareMemory(const Host &host, const QString &legs, const QString &points, long routes) {

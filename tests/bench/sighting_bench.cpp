@@ -80,17 +80,6 @@ void writeCover(const QString &path) {
     }
 }
 
-void readFeatures(const QString &path) {
-  const QgsVectorLayer layer(path);
-  QgsFeatureIterator features = layer.getFeatures();
-  QgsFeature feature;
-  long count = 0;
-  while (features.nextFeature(feature))
-    count += feature.hasGeometry();
-  if (count == 0)
-    throw std::runtime_error("nothing could be read");
-}
-
 void readBlocks(const QString &path) {
   const std::unique_ptr<GDALDataset> raster(
       GDALDataset::Open(qPrintable(path), GDAL_OF_RASTER, nullptr, nullptr, nullptr));
