@@ -7,7 +7,8 @@
 #
 # --seconds  for each target; default 60
 # --seed     of the fuzzer's chance; default 1, so that a fresh run does what the last one did. 0: another one each time
-# --table    writes what came of each target's last run there: sample-project/manual/fuzz-table.md
+# --table    adds what these runs did to that page: sample-project/manual/fuzz-table.md. Give --seed 0 with it, for doing
+#            again what an earlier run did adds nothing. Where there is no such file the count begins anew
 set -euo pipefail
 
 here=$(cd -P "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -51,8 +52,9 @@ export ASAN_OPTIONS=allocator_may_return_null=1 UBSAN_OPTIONS=print_stacktrace=1
 
 # Inputs take milliseconds; one of 25 s is a finding.
 fuzz() {
-  local corpus=$build/corpus/$1 result=ok status=0 seeds=()
+  local corpus=$build/corpus/$1 result=ok status=0 seeds=() began=$SECONDS
   mkdir -p "$corpus"
+  rm -f "$build/log/$1.row"
   [ -d "$here/corpus/$1" ] && seeds=("$here/corpus/$1")
   "$build/tests/fuzz/$1_fuzz" -max_total_time="$seconds" -seed="$seed" -timeout=25 -rss_limit_mb=4096 -max_len=4096 \
     -print_final_stats=1 -artifact_prefix="$build/findings/$1-" "$corpus" "${seeds[@]}" \
@@ -62,7 +64,7 @@ fuzz() {
   executions=$(sed -n 's/^stat::number_of_executed_units: *//p' "$build/log/$1" | tail -n 1)
   coverage=$(sed -n 's/.* cov: \([0-9]*\) .*/\1/p' "$build/log/$1" | tail -n 1)
   printf '%-18s %12s %9s  %s\n    %s\n' "$1" "$executions" "$coverage" "$result" "$(functions "$1")"
-  printf '| `%s` | %s | %s | %s | %s | %s |\n' "$1" "$(functions "$1")" "$seconds" "$executions" "$coverage" \
+  printf '| `%s` | %s | %s | %s | %s | %s |\n' "$1" "$(functions "$1")" "$((SECONDS - began))" "$executions" "$coverage" \
     "$([ $status -eq 0 ] && echo nothing || echo something)" >"$build/log/$1.row"
   return $status
 }
@@ -72,13 +74,7 @@ export here build seconds seed
 printf '%-18s %12s %9s  %s\n' fuzzer executions coverage result
 found=no
 printf '%s\n' "${targets[@]}" | xargs -P 2 -I{} bash -c 'fuzz {}' || found=yes
-if [ -n "$table" ]; then
-  {
-    printf '<!-- SPDX-License-Identifier: GPL-2.0-or-later -->\n<!-- Made by tests/fuzz/run.sh. -->\n\n'
-    printf '| fuzzer | functions | seconds | executions | coverage | found |\n| --- | --- | --- | --- | --- | --- |\n'
-    cat "$build"/log/*.row
-  } >"$table"
-fi
+[ -z "$table" ] || /usr/bin/python3 "$here/fuzz_table.py" "$table" "$build/log" "${targets[@]}"
 if [ $found = yes ]; then
   echo "== Something was found: the inputs lie in build/fuzz/findings"
   exit 1
