@@ -119,11 +119,15 @@ Route DetourWriter::routeOf(const RouteInput &route, const std::vector<RouteLeg>
 }
 
 // Quarter turns are quarter turns on the dial too, whatever the rounding; over long legs the dial follows the bearing.
+// Where the graduation does not divide a quarter, each piece keeps the reading nearest to its own bearing.
 void DetourWriter::turnDials(const DetouredLeg &way, AnnotatedLeg *annotated) const {
   if (way.detours.empty())
     return;
   const Compass &compass = mSettings.compass;
   const Angle step = dialBearing(compass.step, compass.unit);
+  const double steps = 90 / step.degrees();
+  if (std::abs(steps - std::round(steps)) > 1e-9)
+    return;
   std::optional<double> base; // the leg's own
   for (size_t i = 0; i < way.pieces.size(); ++i) {
     AnnotatedLeg &piece = annotated[i];

@@ -165,6 +165,43 @@ private slots:
     }
   }
 
+  // A sighting is dialled and counted like a leg from mark to mark, whatever the compass.
+  void sightingsAreDialledAsLegs() {
+    const QTemporaryDir folder;
+    const Layer routes = route();
+    const Layer candidates = trees({{"lone pine", "POINT(600030 5400004)"}, {"stump", "POINT(600080 5399996)"}});
+    for (const int north : {0, 1, 2})
+      for (const auto &[unit, step] : {std::pair(0, 2.0), std::pair(1, 20.0), std::pair(2, 1.0)}) {
+        const QString sightings = folder.filePath(QStringLiteral("sightings %1 %2.gpkg").arg(north).arg(unit));
+        const QVariantMap compass = {{"NORTH", north},
+                                     {"DIAL_UNIT", unit},
+                                     {"DIAL_STEP", step},
+                                     {"PACES_PER_100M", 140},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", "memory:"}};
+        QVariantMap parameters = compass;
+        parameters["INPUT"] = valueOf(routes);
+        parameters["CANDIDATES"] = valueOf(candidates);
+        parameters["SPACING_MAX"] = 40;
+        parameters["SIGHTINGS"] = sightings;
+        const Outcome outcome = run(id, parameters);
+        QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+        parameters = compass;
+        parameters["INPUT"] = sightings;
+        const Outcome legs = run(QStringLiteral("brushline:annotatelegs"), parameters);
+        QVERIFY2(legs.ok, qPrintable(legs.said()));
+        const auto &sighted = outcome.rows("SIGHTINGS");
+        QVERIFY(sighted.size() > 3);
+        QCOMPARE(legs.rows().size(), sighted.size());
+        for (size_t i = 0; i < sighted.size(); ++i) {
+          QCOMPARE(sighted[i].number("dial"), legs.rows()[i].number("dial"));
+          QCOMPARE(sighted[i].number("paces"), std::round(1.4 * sighted[i].number("dist_m")));
+          for (const char *name : {"true_brg", "mag_brg", "dist_m"})
+            QVERIFY(std::abs(sighted[i].number(name) - legs.rows()[i].number(name)) < 1e-5);
+        }
+      }
+  }
+
   void refusals() {
     const Layer routes = route(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
     const Layer nowhere = trees({{"lone pine", "POINT(600030 5400004)"}}, QString());
