@@ -96,6 +96,8 @@ void ChosenMarksWriter::write(const Leg &leg, const Walker &walker, const std::v
     QgsFeature feature;
     feature.setGeometry(QgsGeometry::fromPointXY(mFromPlaces(mark.place, leg.start_x)));
     const bool spaced = mark.candidate == ChosenMark::spaced;
+    if (mark.sight_m < mark.from_last.length.metres() * (1 - 1e-9))
+      ++mUnseenCount;
     feature.setAttributes(QVector<QVariant>{leg.route, leg.number, walkerName, leg.direction, int(i + 1), name,
                                             mark.along_m, int(pacesCounted(steps, walker.kind)), orNull(mark.sight_m),
                                             mark.offset_m, spaced ? 0 : 1});
@@ -164,6 +166,11 @@ QVariantMap ChosenMarksWriter::finish(QgsProcessingFeedback *feedback) {
     feedback->pushWarning(
         tr("%n gap(s) that no candidate serves. Marks put on the line there: %1.", nullptr, int(mGapCount))
             .arg(mSpacedCount));
+  if (mUnseenCount > 0)
+    feedback->pushWarning(
+        tr("%n mark(s) cannot be seen from the one before: sight_m is shorter than the way there. Go from "
+           "hand to hand there, or give a smaller SPACING_MIN.",
+           nullptr, int(mUnseenCount)));
   return results;
 }
 

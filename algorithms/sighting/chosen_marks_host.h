@@ -63,7 +63,7 @@ private:
   FromPlaces mFromPlaces;
   std::unique_ptr<VectorOutput> mMarks, mSightings, mGaps;
   std::map<std::string, GridNorth> mGrids;
-  long mMarkCount = 0, mSpacedCount = 0, mGapCount = 0;
+  long mMarkCount = 0, mSpacedCount = 0, mUnseenCount = 0, mGapCount = 0;
 };
 
 } // namespace brushline

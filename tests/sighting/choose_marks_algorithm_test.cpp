@@ -202,6 +202,30 @@ private slots:
       }
   }
 
+  // A thicket lets one see 3 m, and marks are to be 5 m apart at the least: none of those in it is seen from the last.
+  void unseenMarksAreTold() {
+    const Layer routes = route(), cover = thicket(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
+    const Layer dense = table(QStringLiteral("dense"),
+                              {field("class", FieldType::Text), field("sight_m", FieldType::Real)}, {{"thicket", 3}});
+    QVariantMap parameters = {{"INPUT", valueOf(routes)}, {"CANDIDATES", valueOf(candidates)},
+                              {"COVER", valueOf(cover)},  {"COVER_TABLE", valueOf(dense)},
+                              {"SPACING_MIN", 5},         {"DATE", "2026-06-01"},
+                              {"OUTPUT", "memory:"},      {"SIGHTINGS", "memory:"}};
+    const Outcome outcome = run(id, parameters);
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    int unseen = 0;
+    for (const OutputRow &row : outcome.rows("SIGHTINGS"))
+      unseen += !row.null("sight_m") && row.number("sight_m") < row.number("dist_m");
+    QVERIFY(unseen > 2);
+    QVERIFY2(outcome.said().contains(QStringLiteral("%1 mark(s) cannot be seen").arg(unseen)) ||
+                 outcome.said().contains(QStringLiteral("%1 marks cannot be seen").arg(unseen)),
+             qPrintable(outcome.said()));
+    parameters["SPACING_MIN"] = 1;
+    const Outcome seen = run(id, parameters);
+    QVERIFY2(seen.ok, qPrintable(seen.said()));
+    QVERIFY2(!seen.said().contains(QStringLiteral("cannot be seen")), qPrintable(seen.said()));
+  }
+
   void refusals() {
     const Layer routes = route(), candidates = trees({{"lone pine", "POINT(600030 5400004)"}});
     const Layer nowhere = trees({{"lone pine", "POINT(600030 5400004)"}}, QString());
