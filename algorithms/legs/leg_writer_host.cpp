@@ -65,7 +65,7 @@ void LegWriter::write(const RouteInput &route, std::vector<AnnotatedLeg> legs, c
     if (!leg.back)
       leg.number += route.first_leg - 1;
     leg.back = leg.back != route.back;
-    const QString advice = mAdvice.forLeg(route.name, leg.number, leg.back, opposite);
+    const QString advice = mAdvice.forLeg(route.name, leg, opposite);
     const double startX = route.x[leg.from_source];
     for (size_t walker = 0; walker < mWalkers; ++walker) {
       QgsFeature feature;
@@ -142,6 +142,7 @@ QVariantMap LegWriter::finish(QgsProcessingFeedback *feedback) {
     feedback->pushWarning(tr("DEM: %n leg(s) lie on ground without heights, whole or in part; their paces and minutes "
                              "are those of level ground there. Does the terrain model reach so far?",
                              nullptr, int(mWithoutHeights)));
+  mAdvice.finish(feedback);
   feedback->pushInfo(tr("Routes: %1; leg rows written: %2.").arg(mRoutes).arg(mRows));
   return results;
 }

@@ -2,6 +2,7 @@
 #include "magnetics/field_model.h"
 
 #include <GeographicLib/MagneticModel.hpp>
+#include <GeographicLib/SphericalEngine.hpp>
 
 namespace brushline {
 
@@ -11,6 +12,14 @@ YearOutsideModel::YearOutsideModel(const std::string &modelName, ModelYears mode
 
 NoSuchModel::NoSuchModel(const std::string &modelName, const std::string &reason)
     : std::runtime_error(reason), model(modelName) {}
+
+void prepareSums() {
+  static const bool prepared = [] {
+    GeographicLib::SphericalEngine::RootTable(2190); // the degree GeographicLib's own documentation names
+    return true;
+  }();
+  static_cast<void>(prepared);
+}
 
 namespace {
 
@@ -52,6 +61,7 @@ private:
 } // namespace
 
 std::unique_ptr<FieldModel> installedModel(const std::string &name, DecimalYear year) {
+  prepareSums();
   std::unique_ptr<InstalledModel> model;
   try {
     model = std::make_unique<InstalledModel>(name, year);

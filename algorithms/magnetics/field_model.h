@@ -44,6 +44,10 @@ public:
   virtual std::optional<DeclinationErrorModel> declinationError() const = 0;
 };
 
+//! To be called before a model is built. GeographicLib's sums share a table of roots, which building a larger model
+//! would replace while other threads read it; so it is made once, for the largest there are.
+void prepareSums();
+
 //! A day that a model is not made for.
 struct YearOutsideModel : std::domain_error {
   YearOutsideModel(const std::string &modelName, ModelYears modelYears);

@@ -35,6 +35,7 @@ public:
     for (size_t i = 0; i < mS.size(); ++i)
       mS[i] += years * mSChange[i];
     using GeographicLib::SphericalHarmonic;
+    prepareSums();
     mField = SphericalHarmonic(mC, mS, given.degree, mRadius, SphericalHarmonic::SCHMIDT);
     mChange = SphericalHarmonic(mCChange, mSChange, given.degree, mRadius, SphericalHarmonic::SCHMIDT);
   }

@@ -111,7 +111,8 @@ TiledGrid RasterInput::grid() const {
   shape.rows = provider->ySize();
   shape.cell_width = extent.width() / double(shape.columns);
   shape.cell_height = extent.height() / double(shape.rows);
-  const auto readWindow = [key = mKey, band = mBand, provider, shape](const CellWindow &window) {
+  const auto readWindow = [key = mKey, band = mBand, least = mLeast, most = mMost, provider,
+                           shape](const CellWindow &window) {
     // A hair inside the window: the host's file provider also reads the column and row that begin at its borders, and
     // with them up to three more blocks of the file.
     constexpr double hair = 1e-6; // cells
@@ -131,7 +132,7 @@ TiledGrid RasterInput::grid() const {
     for (size_t i = 0; i < cells.size(); ++i) {
       bool noData = false;
       const double value = block->valueAndNoData(qgssize(i), noData);
-      cells[i] = noData ? std::numeric_limits<float>::quiet_NaN() : float(value);
+      cells[i] = noData || !(value >= least && value <= most) ? std::numeric_limits<float>::quiet_NaN() : float(value);
     }
     return cells;
   };

@@ -9,6 +9,7 @@
 #include <qgscoordinatetransformcontext.h>
 #include <qgsrectangle.h>
 
+#include <cmath>
 #include <memory>
 
 class QgsError;
@@ -40,6 +41,11 @@ public:
   RasterInput(const QString &key, std::shared_ptr<QgsRasterDataProvider> provider, int band,
               const QgsCoordinateReferenceSystem &crs, const QgsCoordinateTransformContext &transforms);
 
+  //! Values beyond these count as missing in grids that are made from then on.
+  void setLimits(double least, double most) {
+    mLeast = least;
+    mMost = most;
+  }
   //! A grid with a provider of its own. Main thread; used from one thread at a time. All grids of a raster share what
   //! they read, 64 MiB of it.
   TiledGrid grid() const;
@@ -53,6 +59,7 @@ private:
   QString mKey;
   std::shared_ptr<QgsRasterDataProvider> mProvider;
   int mBand;
+  double mLeast = -HUGE_VAL, mMost = HUGE_VAL;
   QgsCoordinateReferenceSystem mCrs;
   QgsCoordinateTransformContext mTransforms;
   std::shared_ptr<TileStore> mTiles;

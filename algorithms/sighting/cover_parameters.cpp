@@ -87,8 +87,9 @@ std::shared_ptr<const CoverTable> readTable(const ParameterReader &reader) {
     entry.sight = Length::metres(*inLeaf);
     if (const auto metres = number(bare, CoverClass::sightLimits))
       entry.sight_bare = Length::metres(*metres);
-    const double factor = number(speed, {0, CoverClass::speedLimits.most, 1}).value_or(1);
-    entry.speed_factor = factor > 0 ? std::optional(factor) : std::nullopt; // 0: nobody walks there
+    // 0, or empty as in the built-in tables: nobody walks there. A table without the column says nothing of it.
+    const double factor = speed < 0 ? 1 : number(speed, {0, CoverClass::speedLimits.most, 1}).value_or(0);
+    entry.speed_factor = factor > 0 ? std::optional(factor) : std::nullopt;
     entry.pace_factor = number(pace, CoverClass::paceLimits).value_or(1);
     try {
       table->add(entry);
@@ -133,8 +134,9 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
       names << QStringLiteral("“%1” (%2)").arg(it.key(), QString::number(it.value()));
     const QString message =
-        Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the "
-                 "cover there. Give them in %4, or choose the %5 they belong to.")
+        Text::tr(
+            "%1: layer “%2” has classes that the cover table lacks: %3. These polygons are passed "
+            "over, and what else is given of the cover there counts. Give them in %4, or choose the %5 they belong to.")
             .arg(coverKey, source.sourceName(), names.join(QLatin1String(", ")), tableKey, legendKey);
     if (patches.empty())
       throw QgsProcessingException(message);
@@ -190,8 +192,8 @@ Definitions coverDefinitions() {
       helped(new QgsProcessingParameterFeatureSource(tableKey, Text::tr("Cover table of your own"),
                                                      QList<int>() << host::anyTable, QVariant(), true),
              Text::tr("Columns: class, sight_m (metres at which half the marks are still clear), and if you like "
-                      "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where "
-                      "nobody walks), pace_f (of "
+                      "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 or empty "
+                      "where nobody walks), pace_f (of "
                       "the number of paces), note. Measure your own: walk away from a mark until half of it is gone.")),
       helped(new QgsProcessingParameterEnum(seasonKey, Text::tr("Season"), seasons, false, 0),
              Text::tr("Whether the leaves are out. Bare uses sight_bare where the table has it.")),
@@ -272,9 +274,13 @@ void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedba
     codes.insert(source->unknownCodes().begin(), source->unknownCodes().end());
     badSights = badSights || source->metBadSights();
   }
-  if (!codes.empty()) {
+  report(codes, badSights, feedback);
+}
+
+void report(const std::set<long> &unknownCodes, bool badSights, QgsProcessingFeedback *feedback) {
+  if (!unknownCodes.empty()) {
     QStringList words;
-    for (const long code : codes)
+    for (const long code : unknownCodes)
       words << QString::number(code);
     feedback->pushWarning(
         Text::tr("%1: codes that the cover table lacks: %2. Nothing is known of the cover there. Give "

@@ -61,6 +61,7 @@ CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback
 //! Tells what the sources met on their way: codes that the table lacks, sights of no use. Null ones met nothing.
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
 void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback);
+void report(const std::set<long> &unknownCodes, bool badSights, QgsProcessingFeedback *feedback);
 //! Warns of planned legs over ground that nobody has looked at, if there are any.
 void report(const UnknownCover &unknown, QgsProcessingFeedback *feedback);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/sight_surface.h"
 
+#include "sighting/cover_table.h"
 #include "sighting/extinction.h"
 
 #include <algorithm>
@@ -25,7 +26,7 @@ void extinctionRow(const CoverMap &map, const std::vector<double> &extinctions, 
 
 void sightsFromExtinctions(std::vector<double> &row, double probability) {
   for (double &value : row)
-    value = clearDistance(value, probability).metres();
+    value = std::min(clearDistance(value, probability).metres(), CoverClass::sightLimits.most); // NaN first: it stays
 }
 
 } // namespace brushline

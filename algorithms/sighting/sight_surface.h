@@ -20,7 +20,8 @@ void extinctionRow(const CoverMap &map, const std::vector<double> &extinctions, 
 
 /**
  * Sight distances from extinctions, in place: the distance at which a mark is clear with the probability asked for.
- * NaN stays NaN.
+ * NaN stays NaN. Bare ground, on which nothing hides a mark, has the greatest sight of the tables: rasters keep no
+ * infinity, and it is not ground of which nothing is known.
  * \param probability in (0, 1).
  */
 void sightsFromExtinctions(std::vector<double> &row, double probability);

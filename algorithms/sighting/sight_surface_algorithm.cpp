@@ -9,6 +9,7 @@
 #include "sighting/stand_parameters.h"
 
 #include <qgsexception.h>
+#include <qgsunittypes.h>
 
 #include <algorithm>
 #include <cmath>
@@ -55,14 +56,14 @@ void SightSurfaceAlgorithm::initAlgorithm(const QVariantMap &) {
 }
 
 void SightSurfaceAlgorithm::check(const ParameterReader &reader) const {
-  cover_parameters::check(reader);
   stand_parameters::check(reader);
+  cover_parameters::check(reader);
   reader.number(cellKey, cellLimits);
 }
 
 void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mClear = cover_parameters::readClearSight(reader);
-  mCell = reader.number(cellKey, cellLimits);
+  const double cellMetres = reader.number(cellKey, cellLimits);
   const bool stands = stand_parameters::given(reader);
   const CoverSetting cover = cover_parameters::read(reader, feedback, !stands);
   mTable = cover.table;
@@ -87,6 +88,7 @@ void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
         tr("%1 is in metres, but the cover is in %2, which counts in degrees. Reproject it to a "
            "UTM zone or a national grid first.")
             .arg(cellKey, mCrs.authid()));
+  mCell = cellMetres * QgsUnitTypes::fromUnitToUnitFactor(host::metres, mCrs.mapUnits()); // there are maps in feet
   mExtent = reader.given(extentKey) ? QgsProcessingParameters::parameterAsExtent(
                                           reader.definition(extentKey), reader.parameters(), reader.context(), mCrs)
             : polygons ? polygons->sourceExtent()
@@ -97,9 +99,9 @@ void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   if (cells > mostCells || mExtent.width() / mCell > 1e6 || mExtent.height() / mCell > 1e6)
     throw QgsProcessingException(
         tr("%1 of %2 m over this extent makes %3 cells. Give larger cells or a smaller extent.")
-            .arg(cellKey, plain(mCell), plain(cells)));
+            .arg(cellKey, plain(cellMetres), plain(cells)));
   for (size_t i = 0; i < workers(); ++i)
-    mLookups.push_back({lookup(cover.codes), lookup(cover.sights)});
+    mLookups.push_back({lookup(cover.codes), lookup(cover.sights), {}});
 }
 
 std::optional<SightSurfaceAlgorithm::Lookup>
@@ -124,16 +126,23 @@ void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std:
         take(values[i], value);
   };
   if (lookups.codes)
-    look(*lookups.codes, [this](double &extinction, double code) {
-      const int cover = std::isnan(extinction) ? mTable->find(std::to_string(std::lround(code))) : -1;
-      if (cover >= 0)
+    look(*lookups.codes, [&](double &extinction, double code) {
+      if (!std::isnan(extinction))
+        return;
+      if (const int cover = mTable->find(std::to_string(std::lround(code))); cover >= 0)
         extinction = mClassExtinctions[size_t(cover)];
+      else
+        lookups.unknown_codes.insert(std::lround(code));
     });
   if (lookups.sights)
-    look(*lookups.sights, [](double &extinction, double sight) {
+    look(*lookups.sights, [&](double &extinction, double sight) {
       if (sight > 0)
         extinction = extinctionOf(Length::metres(sight));
+      else
+        lookups.bad_sights = true;
     });
+  lookups.known =
+      lookups.known || !std::all_of(values.begin(), values.end(), [](double value) { return std::isnan(value); });
   sightsFromExtinctions(values, mClear);
 }
 
@@ -162,6 +171,17 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
   for (int first = 0; first < rows; first += bandRows)
     work.push({first, std::min(bandRows, rows - first), {}});
   work.finish();
+  std::set<long> codes;
+  bool badSights = false, known = false;
+  for (const Lookups &lookups : mLookups) {
+    codes.insert(lookups.unknown_codes.begin(), lookups.unknown_codes.end());
+    badSights = badSights || lookups.bad_sights;
+    known = known || lookups.known;
+  }
+  cover_parameters::report(codes, badSights, feedback);
+  if (!known)
+    feedback->pushWarning(tr("Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in "
+                             "this extent, and does the table have its classes?"));
   feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
   return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/sight_surface.qml"))}};
 }

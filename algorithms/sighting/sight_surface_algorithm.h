@@ -6,6 +6,8 @@
 
 #include <qgsrectangle.h>
 
+#include <set>
+
 namespace brushline {
 
 //! The wrapper of extinctionRow(): cover or stands in, a raster of sight distances out.
@@ -36,6 +38,9 @@ private:
   //! What one thread looks things up in.
   struct Lookups {
     std::optional<Lookup> codes, sights;
+    // What was met.
+    std::set<long> unknown_codes;
+    bool bad_sights = false, known = false;
   };
   std::optional<Lookup> lookup(const std::optional<RasterInput> &raster) const;
   void fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const;
@@ -49,7 +54,7 @@ private:
   std::vector<Lookups> mLookups; //!< one for each thread
   QgsCoordinateReferenceSystem mCrs;
   QgsRectangle mExtent;
-  double mCell = 0;
+  double mCell = 0; //!< in the surface's units
 };
 
 } // namespace brushline

@@ -34,7 +34,9 @@ Definitions definitions() {
                      "half the marks are clear in it. Empty: none."))};
 }
 
-bool given(const ParameterReader &reader) { return reader.given(stemsKey) || reader.given(diameterKey); }
+bool given(const ParameterReader &reader) {
+  return reader.given(stemsKey) || reader.given(diameterKey) || reader.given(understoreyKey);
+}
 
 void check(const ParameterReader &reader) {
   if (!given(reader))

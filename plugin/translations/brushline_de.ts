@@ -857,6 +857,13 @@
             <numerusform>%n Lücken, für die kein Kandidat taugt. Marken dort auf der Linie: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n mark(s) cannot be seen from the one before: sight_m is shorter than the way there. Go from hand to hand there, or give a smaller SPACING_MIN.</source>
+        <translation>
+            <numerusform>%n Marke ist von der vorigen aus nicht zu sehen: sight_m ist kürzer als der Weg dorthin. Dort von Hand zu Hand gehen, immer in Griffweite, oder SPACING_MIN kleiner angeben.</numerusform>
+            <numerusform>%n Marken sind von der vorigen aus nicht zu sehen: sight_m ist kürzer als der Weg dorthin. Dort von Hand zu Hand gehen, immer in Griffweite, oder SPACING_MIN kleiner angeben.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::ClosureWords</name>
@@ -1165,10 +1172,6 @@
         <translation>%1 (%2 m) ist mehr als %3 (%4 m): Geben Sie einen kleinsten Abstand an, der unter dem größten liegt.</translation>
     </message>
     <message>
-        <source>%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the cover there. Give them in %4, or choose the %5 they belong to.</source>
-        <translation>%1: Layer „%2“ hat Klassen, die in der Bewuchstabelle fehlen: %3. Vom Bewuchs dort ist nichts bekannt. Geben Sie sie in %4 an oder wählen Sie bei %5 das Verzeichnis, zu dem sie gehören.</translation>
-    </message>
-    <message>
         <source>Brushline&apos;s own names</source>
         <translation>Eigene Namen von Brushline</translation>
     </message>
@@ -1231,10 +1234,6 @@
     <message>
         <source>Cover table of your own</source>
         <translation>Eigene Bewuchstabelle</translation>
-    </message>
-    <message>
-        <source>Columns: class, sight_m (metres at which half the marks are still clear), and if you like sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where nobody walks), pace_f (of the number of paces), note. Measure your own: walk away from a mark until half of it is gone.</source>
-        <translation>Spalten: class, sight_m (Meter, auf die die Hälfte der Marken noch klar zu sehen ist) und, wenn Sie wollen, sight_bare (dasselbe ohne Laub), speed_f (1 ist die Geschwindigkeit abseits von Wegen, 0 wo niemand geht), pace_f (für die Anzahl der Schritte), note. Messen Sie selbst: Gehen Sie von einer Marke weg, bis die Hälfte von ihr verschwunden ist.</translation>
     </message>
     <message>
         <source>Season</source>
@@ -1306,6 +1305,14 @@
             <numerusform>%n Teilstrecke führt über Gelände ohne bekannten Bewuchs, insgesamt %1 m: Niemand hat nachgesehen, ob da Wasser oder Dickicht ist. Sehen Sie es sich an, bevor jemand dort geht; mit %2=0 führt keine Teilstrecke über solches Gelände.</numerusform>
             <numerusform>%n Teilstrecken führen über Gelände ohne bekannten Bewuchs, insgesamt %1 m: Niemand hat nachgesehen, ob da Wasser oder Dickicht ist. Sehen Sie es sich an, bevor jemand dort geht; mit %2=0 führt keine Teilstrecke über solches Gelände.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has classes that the cover table lacks: %3. These polygons are passed over, and what else is given of the cover there counts. Give them in %4, or choose the %5 they belong to.</source>
+        <translation>%1: Layer „%2“ hat Klassen, die in der Bewuchstabelle fehlen: %3. Diese Polygone werden übergangen; es gilt, was sonst über den Bewuchs dort angegeben ist. Geben Sie sie in %4 an oder wählen Sie bei %5 das Verzeichnis, zu dem sie gehören.</translation>
+    </message>
+    <message>
+        <source>Columns: class, sight_m (metres at which half the marks are still clear), and if you like sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 or empty where nobody walks), pace_f (of the number of paces), note. Measure your own: walk away from a mark until half of it is gone.</source>
+        <translation>Spalten: class, sight_m (Meter, auf die die Hälfte der Marken noch klar zu sehen ist) und, wenn Sie wollen, sight_bare (dasselbe ohne Laub), speed_f (1 ist die Geschwindigkeit abseits von Wegen, 0 oder leer, wo niemand geht), pace_f (für die Anzahl der Schritte), note. Messen Sie selbst: Gehen Sie von einer Marke weg, bis die Hälfte von ihr verschwunden ist.</translation>
     </message>
 </context>
 <context>
@@ -2287,6 +2294,13 @@
     <message>
         <source>Take care on this leg: %1.</source>
         <translation>Vorsicht auf dieser Teilstrecke: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n hazard(s) of layer “%2” lie on none of these legs, so no leg warns of them. Check these very legs for hazards, with the same names of routes, and annotate them again.</source>
+        <translation>
+            <numerusform>%1: %n Gefahr im Layer „%2“ liegt auf keiner dieser Teilstrecken, also warnt keine Teilstrecke vor ihr. Genau diese Teilstrecken mit denselben Routennamen auf Gefahren prüfen und neu beschriften.</numerusform>
+            <numerusform>%1: %n Gefahren im Layer „%2“ liegen auf keiner dieser Teilstrecken, also warnt keine Teilstrecke vor ihnen. Genau diese Teilstrecken mit denselben Routennamen auf Gefahren prüfen und neu beschriften.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5176,6 +5190,10 @@
         <source>%1 columns and %2 rows written.</source>
         <translation>%1 Spalten und %2 Zeilen geschrieben.</translation>
     </message>
+    <message>
+        <source>Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in this extent, and does the table have its classes?</source>
+        <translation>Vom Bewuchs keiner einzigen Zelle ist etwas bekannt, das Raster ist also leer. Liegt der Bewuchs in dieser Ausdehnung, und hat die Tabelle seine Klassen?</translation>
+    </message>
 </context>
 <context>
     <name>brushline::SourceFeatures</name>
@@ -5244,16 +5262,16 @@
         <translation>Geländemodell (Höhen in Metern)</translation>
     </message>
     <message>
-        <source>Heights of the ground in metres, in any projection. Gives slope length, climb and drop, the slope&apos;s effect on paces and minutes, and the height for the magnetic model.</source>
-        <translation>Höhen des Geländes in Metern, in beliebiger Projektion. Ergibt Länge am Hang, Anstieg und Abstieg, die Wirkung der Steigung auf Schritte und Minuten und die Höhe für das Magnetfeldmodell.</translation>
-    </message>
-    <message>
         <source>Band of the terrain model</source>
         <translation>Kanal des Geländemodells</translation>
     </message>
     <message>
         <source>The band that holds the heights.</source>
         <translation>Der Kanal, der die Höhen enthält.</translation>
+    </message>
+    <message>
+        <source>Heights of the ground in metres, in any projection; below -1000 m or above 9000 m they count as missing. Gives slope length, climb and drop, the slope&apos;s effect on paces and minutes, and the height for the magnetic model.</source>
+        <translation>Höhen des Geländes in Metern, in beliebiger Projektion; unter -1000 m oder über 9000 m gelten sie als fehlend. Ergibt Länge am Hang, Anstieg und Abstieg, die Wirkung der Steigung auf Schritte und Minuten und die Höhe für das Magnetfeldmodell.</translation>
     </message>
 </context>
 <context>

@@ -126,6 +126,13 @@
             <numerusform>%n gaps that no candidate serves. Marks put on the line there: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n mark(s) cannot be seen from the one before: sight_m is shorter than the way there. Go from hand to hand there, or give a smaller SPACING_MIN.</source>
+        <translation>
+            <numerusform>%n mark cannot be seen from the one before: sight_m is shorter than the way there. Go from hand to hand there, or give a smaller SPACING_MIN.</numerusform>
+            <numerusform>%n marks cannot be seen from the one before: sight_m is shorter than the way there. Go from hand to hand there, or give a smaller SPACING_MIN.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::ClosureWords</name>
@@ -308,6 +315,16 @@
         <translation>
             <numerusform>%1: “%2” could not be given its name (%3), and %n file written before it could not be taken back: do not use it.</numerusform>
             <numerusform>%1: “%2” could not be given its name (%3), and %n files written before it could not be taken back: do not use them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>brushline::LegAdvice</name>
+    <message numerus="yes">
+        <source>%1: %n hazard(s) of layer “%2” lie on none of these legs, so no leg warns of them. Check these very legs for hazards, with the same names of routes, and annotate them again.</source>
+        <translation>
+            <numerusform>%1: %n hazard of layer “%2” lies on none of these legs, so no leg warns of it. Check these very legs for hazards, with the same names of routes, and annotate them again.</numerusform>
+            <numerusform>%1: %n hazards of layer “%2” lie on none of these legs, so no leg warns of them. Check these very legs for hazards, with the same names of routes, and annotate them again.</numerusform>
         </translation>
     </message>
 </context>

@@ -857,6 +857,13 @@
             <numerusform>%n lacunes pour lesquelles aucun repère possible ne convient. Repères placés là sur la ligne&#xa0;: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n mark(s) cannot be seen from the one before: sight_m is shorter than the way there. Go from hand to hand there, or give a smaller SPACING_MIN.</source>
+        <translation>
+            <numerusform>%n repère n’est pas visible depuis le précédent&#xa0;: sight_m est plus court que le chemin jusque-là. Y avancer à portée de main les uns des autres, ou donner un SPACING_MIN plus petit.</numerusform>
+            <numerusform>%n repères ne sont pas visibles depuis le précédent&#xa0;: sight_m est plus court que le chemin jusque-là. Y avancer à portée de main les uns des autres, ou donner un SPACING_MIN plus petit.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::ClosureWords</name>
@@ -1165,10 +1172,6 @@
         <translation>%1 (%2 m) est plus grand que %3 (%4 m)&#xa0;: indiquez un espacement minimal inférieur au maximal.</translation>
     </message>
     <message>
-        <source>%1: layer “%2” has classes that the cover table lacks: %3. Nothing is known of the cover there. Give them in %4, or choose the %5 they belong to.</source>
-        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» a des classes qui manquent à la table de végétation&#xa0;: %3. On n’y sait rien de la végétation. Ajoutez-les dans %4, ou choisissez le %5 auquel elles appartiennent.</translation>
-    </message>
-    <message>
         <source>Brushline&apos;s own names</source>
         <translation>Noms propres à Brushline</translation>
     </message>
@@ -1231,10 +1234,6 @@
     <message>
         <source>Cover table of your own</source>
         <translation>Votre propre table de végétation</translation>
-    </message>
-    <message>
-        <source>Columns: class, sight_m (metres at which half the marks are still clear), and if you like sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 where nobody walks), pace_f (of the number of paces), note. Measure your own: walk away from a mark until half of it is gone.</source>
-        <translation>Colonnes&#xa0;: class, sight_m (mètres auxquels la moitié des repères sont encore nets) et, si vous le souhaitez, sight_bare (la même chose quand les feuilles sont tombées), speed_f (1 est la vitesse hors sentier, 0 là où personne ne marche), pace_f (facteur sur le nombre de pas), note. Mesurez vous-même&#xa0;: éloignez-vous d’un repère jusqu’à ce que la moitié en ait disparu.</translation>
     </message>
     <message>
         <source>Season</source>
@@ -1306,6 +1305,14 @@
             <numerusform>%n tronçon passe sur un terrain dont la végétation n’est pas connue, %1 m en tout&#xa0;: personne n’a regardé s’il y a de l’eau ou un fourré. Examinez-le avant que quiconque y marche&#xa0;; avec %2=0, aucun tronçon ne passe sur un tel terrain.</numerusform>
             <numerusform>%n tronçons passent sur un terrain dont la végétation n’est pas connue, %1 m en tout&#xa0;: personne n’a regardé s’il y a de l’eau ou un fourré. Examinez-le avant que quiconque y marche&#xa0;; avec %2=0, aucun tronçon ne passe sur un tel terrain.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: layer “%2” has classes that the cover table lacks: %3. These polygons are passed over, and what else is given of the cover there counts. Give them in %4, or choose the %5 they belong to.</source>
+        <translation>%1&#xa0;: la couche «&#xa0;%2&#xa0;» a des classes qui manquent à la table de végétation&#xa0;: %3. Ces polygones sont laissés de côté&#xa0;; ce qui est donné d’autre sur la végétation y compte. Ajoutez-les dans %4, ou choisissez le %5 auquel elles appartiennent.</translation>
+    </message>
+    <message>
+        <source>Columns: class, sight_m (metres at which half the marks are still clear), and if you like sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 or empty where nobody walks), pace_f (of the number of paces), note. Measure your own: walk away from a mark until half of it is gone.</source>
+        <translation>Colonnes&#xa0;: class, sight_m (mètres auxquels la moitié des repères sont encore nets) et, si vous le souhaitez, sight_bare (la même chose quand les feuilles sont tombées), speed_f (1 est la vitesse hors sentier, 0 ou vide là où personne ne marche), pace_f (facteur sur le nombre de pas), note. Mesurez vous-même&#xa0;: éloignez-vous d’un repère jusqu’à ce que la moitié en ait disparu.</translation>
     </message>
 </context>
 <context>
@@ -2287,6 +2294,13 @@
     <message>
         <source>Take care on this leg: %1.</source>
         <translation>Faites attention sur ce tronçon&#xa0;: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n hazard(s) of layer “%2” lie on none of these legs, so no leg warns of them. Check these very legs for hazards, with the same names of routes, and annotate them again.</source>
+        <translation>
+            <numerusform>%1&#xa0;: %n danger de la couche «&#xa0;%2&#xa0;» n’est sur aucun de ces tronçons, donc aucun n’en avertit. Vérifier les dangers de ces tronçons mêmes, avec les mêmes noms d’itinéraires, et les annoter de nouveau.</numerusform>
+            <numerusform>%1&#xa0;: %n dangers de la couche «&#xa0;%2&#xa0;» ne sont sur aucun de ces tronçons, donc aucun n’en avertit. Vérifier les dangers de ces tronçons mêmes, avec les mêmes noms d’itinéraires, et les annoter de nouveau.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5176,6 +5190,10 @@
         <source>%1 columns and %2 rows written.</source>
         <translation>%1 colonnes et %2 lignes écrites.</translation>
     </message>
+    <message>
+        <source>Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in this extent, and does the table have its classes?</source>
+        <translation>Rien n’est connu de la végétation d’aucune cellule, le raster est donc vide. La végétation est-elle dans cette étendue, et la table a-t-elle ses classes&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>brushline::SourceFeatures</name>
@@ -5244,16 +5262,16 @@
         <translation>Modèle de terrain (altitudes en mètres)</translation>
     </message>
     <message>
-        <source>Heights of the ground in metres, in any projection. Gives slope length, climb and drop, the slope&apos;s effect on paces and minutes, and the height for the magnetic model.</source>
-        <translation>Altitudes du sol en mètres, dans une projection quelconque. Donne la longueur selon la pente, la montée et la descente, l’effet de la pente sur les pas et les minutes, et l’altitude pour le modèle magnétique.</translation>
-    </message>
-    <message>
         <source>Band of the terrain model</source>
         <translation>Bande du modèle de terrain</translation>
     </message>
     <message>
         <source>The band that holds the heights.</source>
         <translation>La bande qui contient les altitudes.</translation>
+    </message>
+    <message>
+        <source>Heights of the ground in metres, in any projection; below -1000 m or above 9000 m they count as missing. Gives slope length, climb and drop, the slope&apos;s effect on paces and minutes, and the height for the magnetic model.</source>
+        <translation>Altitudes du sol en mètres, dans une projection quelconque&#xa0;; au-dessous de -1000 m ou au-dessus de 9000 m, elles comptent comme manquantes. Donne la longueur selon la pente, la montée et la descente, l’effet de la pente sur les pas et les minutes, et l’altitude pour le modèle magnétique.</translation>
     </message>
 </context>
 <context>

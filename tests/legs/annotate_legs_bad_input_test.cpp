@@ -491,6 +491,11 @@ void AnnotateLegsBadInputTest::passedOver_data() {
       goodRoute()
           .raster("DEM", shape(), [](double x, double, int) { return x > 400050 && x < 400100 ? notANumber : 100; })
           .says({"No heights on"}));
+  for (const double hole : {-9999.0, -32768.0, -3.4e38, 65535.0})
+    row(qPrintable(QStringLiteral("terrain: holes of %1 that the file does not tell of").arg(hole)),
+        goodRoute()
+            .raster("DEM", shape(), [hole](double x, double, int) { return x > 400050 && x < 400100 ? hole : 100; })
+            .says({"No heights on"}));
   row("sights without end", goodRoute().raster("SIGHT_RASTER", shape(), [](double, double, int) { return infinite; }));
 
   row("cover: classes that the table lacks",

@@ -736,6 +736,23 @@ void AnnotateLegsGroundTest::ownTable() {
   VERIFY_NEAR(leg.number("sight_m"), 33.5, 1e-6, "");
   VERIFY_NEAR(bare.rows()[0].number("sight_m"), 44, 1e-6, "");
   VERIFY_NEAR(double(leg["paces"].toInt()), 1.3 * 1.2 * leg.number("dist_m"), 0.51, "");
+  // No speed means what it means in the built-in tables: nobody walks there.
+  const Layer barred =
+      layer("stands", "Polygon", "EPSG:32621", {field("kind", FieldType::Integer)},
+            {{QgsGeometry::fromRect(QgsRectangle(east - 10, north - 10, east + 5000, north + 10)), {8}}});
+  parameters["COVER"] = valueOf(barred);
+  const Outcome water = annotate(parameters);
+  VERIFY_RAN(water);
+  QVERIFY(water.rows()[0].null("walk_min"));
+  QVERIFY2(water.rows()[0].text("warnings").contains("8"), qPrintable(water.rows()[0].text("warnings")));
+  // A table without the column says nothing of speeds.
+  const Layer sights =
+      table("sights", {field("class", FieldType::Text), field("sight_m", FieldType::Real)}, {{"8", 20.0}});
+  parameters["COVER_TABLE"] = valueOf(sights);
+  const Outcome dry = annotate(parameters);
+  VERIFY_RAN(dry);
+  QVERIFY(!dry.rows()[0].null("walk_min"));
+
   const Outcome plain = annotate({{"INPUT", valueOf(routes)}});
   VERIFY_RAN(plain);
   VERIFY_NEAR(leg.number("walk_min"), 2 * plain.rows()[0].number("walk_min"), 1e-6, "");

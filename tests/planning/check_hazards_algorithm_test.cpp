@@ -204,6 +204,42 @@ private slots:
     QCOMPARE(told.mid(1), QStringList({"out2 ", "back1 ", "back2 " + care}));
   }
 
+  // What fits no leg is told: another name, another number, and a leg that lies elsewhere since.
+  void hazardsOfOtherLegsAreTold() {
+    const QTemporaryDir folder;
+    const QString found = folder.filePath("found.gpkg");
+    const Layer input = routes();
+    const Layer cliffs = lines("cliffs", {{wkt("LINESTRING(600100 5400005,600120 5400005)"), {"Red Cliff"}}}, "name");
+    const Outcome checked = run(id, {{"INPUT", valueOf(input)},
+                                     {"ROUTE_FIELD", "route"},
+                                     {"HAZARDS", QVariantList{valueOf(cliffs)}},
+                                     {"DATE", "2026-06-01"},
+                                     {"OUTPUT", found}});
+    QVERIFY2(checked.ok, qPrintable(checked.said()));
+    QCOMPARE(checked.rows().size(), size_t(1));
+    const QString name = checked.rows()[0].text("route");
+    const auto annotated = [&](const QString &route, const QString &line) {
+      const Layer legs = layer("legs", "LineString", crs, {field("route", FieldType::Text)}, {{wkt(line), {route}}});
+      const Outcome outcome = run("brushline:annotatelegs", {{"INPUT", valueOf(legs)},
+                                                             {"ROUTE_FIELD", "route"},
+                                                             {"DATE", "2026-06-01"},
+                                                             {"HAZARDS_FOUND", found},
+                                                             {"OUTPUT", "memory:"}});
+      if (!outcome.ok)
+        throw std::runtime_error(outcome.said().toStdString());
+      QStringList told;
+      for (const OutputRow &row : outcome.rows())
+        told << (row.text("warnings").contains("Red Cliff") ? "warned" : "");
+      return told.join(',') + (outcome.warnings.join(' ').contains("HAZARDS_FOUND") ? " and told" : "");
+    };
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600300 5400000)"), QString("warned"));
+    QCOMPARE(annotated("another", "LINESTRING(600000 5400000,600300 5400000)"), QString(" and told"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600300 5400050)"), QString(" and told"));
+    // A point put in before: the cliff lies on the second leg now, and its metres would be wrong.
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600050 5400000,600300 5400000)"), QString(", and told"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600090 5400060,600300 5400000)"), QString(", and told"));
+  }
+
   void nothingFoundSaysSo() {
     const Layer input = routes();
     const Outcome outcome =

@@ -115,6 +115,52 @@ private slots:
     QVERIFY(std::abs(at(file("c.tif"), 600152.5, 5400052.5) - std::log(2.0) / 0.0625) < 0.001);
   }
 
+  // New York's plane counts in US feet: 1000 of them are 304.8 m, so 61 cells of 5 m.
+  void cellsAreInMetresOnMapsInFeet() {
+    const Layer land =
+        cover({{QStringLiteral("brush"), QStringLiteral("POLYGON((1000000 200000,1001000 200000,"
+                                                        "1001000 201000,1000000 201000,1000000 200000))")}},
+              QStringLiteral("EPSG:2263"));
+    const Outcome outcome = run(id, {{"COVER", valueOf(land)}, {"CELL", 5}, {"OUTPUT", file("feet.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QVERIFY2(outcome.infos.join(' ').contains("61 columns and 61 rows"), qPrintable(outcome.said()));
+  }
+
+  // Bare ground and ground of which nothing is known are not the same.
+  void bareStandsAreSeenFarOver() {
+    const QList<QgsField> fields = {field("n", FieldType::Real), field("d", FieldType::Real)};
+    const Layer land = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs, fields,
+                             {{wkt(westPatch), {0, 0}}, {wkt(eastPatch), {500, 0.25}}});
+    const Outcome outcome = run(id, {{"COVER", valueOf(land)},
+                                     {"STEMS_FIELD", "n"},
+                                     {"DIAMETER_FIELD", "d"},
+                                     {"CELL", 5},
+                                     {"OUTPUT", file("bare.tif")}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(at(file("bare.tif"), 600052.5, 5400052.5), 10000.0);
+  }
+
+  // Neither a wrong legend nor a wrong field may give an empty surface without a word.
+  void nothingKnownIsTold() {
+    writeRaster(file("cover.tif"), cells(10, 30, 10), [](double, double, int) { return 10.0; });
+    QVariantMap parameters = {{"COVER_RASTER", file("cover.tif")}, {"CELL", 10}, {"OUTPUT", file("empty.tif")}};
+    const Outcome outcome = run(id, parameters);
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    const QString warnings = outcome.warnings.join(' ');
+    QVERIFY2(warnings.contains("COVER_RASTER") && warnings.contains(": 10.") && warnings.contains("empty"),
+             qPrintable(warnings));
+    parameters["COVER_LEGEND"] = 1;
+    parameters["OUTPUT"] = file("full.tif");
+    const Outcome known = run(id, parameters);
+    QVERIFY2(known.ok && known.warnings.isEmpty(), qPrintable(known.said()));
+
+    const Layer land = layer(QStringLiteral("stands"), QStringLiteral("Polygon"), crs, {field("u", FieldType::Real)},
+                             {{wkt(westPatch), {0.05}}});
+    const Outcome lacking = run(
+        id, {{"COVER", valueOf(land)}, {"UNDERSTOREY_FIELD", "u"}, {"CELL", 5}, {"OUTPUT", file("understorey.tif")}});
+    QVERIFY2(!lacking.accepted && lacking.refusal.contains("STEMS_FIELD"), qPrintable(lacking.said()));
+  }
+
   void measuredSightsComeFirstThenPolygonsThenCodes() {
     const RasterShape shape = cells(10, 30, 10);
     writeRaster(file("codes.tif"), shape, [](double, double, int) { return 10.0; }); // tree cover
