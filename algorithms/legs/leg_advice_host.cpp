@@ -75,14 +75,14 @@ LegAdvice::LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback)
   }
 }
 
-QVector<LegAdvice::Found> LegAdvice::onLeg(const QString &key, const AnnotatedLeg &leg) {
-  QVector<Found> result;
+std::vector<const LegAdvice::Found *> LegAdvice::onLeg(const QString &key, const AnnotatedLeg &leg) {
+  std::vector<const Found *> result;
   const auto found = mFound.find(key);
   if (found != mFound.end())
     for (Found &each : *found)
       if (std::all_of(each.ends.begin(), each.ends.end(), [&](const Place &end) { return liesOn(leg, end); })) {
         each.told = true;
-        result << each;
+        result.push_back(&each);
       }
   return result;
 }
@@ -91,18 +91,18 @@ QString LegAdvice::forLeg(const QString &route, const AnnotatedLeg &leg, int opp
   if (mFound.isEmpty())
     return QString();
   QStringList words, told;
-  const QVector<Found> thisWay = onLeg(keyOf(route, leg.number, leg.back), leg),
-                       otherWay = onLeg(keyOf(route, opposite, !leg.back), leg);
-  for (const Found &each : thisWay)
-    if (!each.advice.isEmpty()) {
-      told << each.hazard;
-      if (!words.contains(each.advice))
-        words << each.advice;
+  const std::vector<const Found *> thisWay = onLeg(keyOf(route, leg.number, leg.back), leg),
+                                   otherWay = onLeg(keyOf(route, opposite, !leg.back), leg);
+  for (const Found *each : thisWay)
+    if (!each->advice.isEmpty()) {
+      told << each->hazard;
+      if (!words.contains(each->advice))
+        words << each->advice;
     }
-  for (const Found &each : otherWay)
-    if (!told.contains(each.hazard)) {
-      told << each.hazard;
-      words << tr("Take care on this leg: %1.").arg(each.hazard);
+  for (const Found *each : otherWay)
+    if (!told.contains(each->hazard)) {
+      told << each->hazard;
+      words << tr("Take care on this leg: %1.").arg(each->hazard);
     }
   return words.join(QLatin1Char(' '));
 }
@@ -113,8 +113,7 @@ void LegAdvice::finish(QgsProcessingFeedback *feedback) const {
     strangers += std::count_if(found.begin(), found.end(), [](const Found &each) { return !each.told; });
   if (strangers > 0)
     feedback->pushWarning(tr("%1: %n hazard(s) of layer “%2” lie on none of these legs, so no leg warns of them. Check "
-                             "these very legs for "
-                             "hazards, with the same names of routes, and annotate them again.",
+                             "these very legs for hazards, with the same names of routes, and annotate them again.",
                              nullptr, int(strangers))
                               .arg(foundKey, mLayer));
 }

@@ -46,7 +46,8 @@ private:
     std::vector<Place> ends; // of the stretch; none in a table
     bool told = false;       // to a leg
   };
-  QVector<Found> onLeg(const QString &key, const AnnotatedLeg &leg);
+  //! Of those with a key the ones that lie on a leg, which are told then.
+  std::vector<const Found *> onLeg(const QString &key, const AnnotatedLeg &leg);
 
   QString mLayer;
   QHash<QString, QVector<Found>> mFound; // by route, leg and direction

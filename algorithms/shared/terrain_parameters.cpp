@@ -15,8 +15,8 @@ Definitions definitions() {
       helped(new QgsProcessingParameterRasterLayer(demKey, Text::tr("Terrain model (heights in metres)"), QVariant(),
                                                    true),
              Text::tr("Heights of the ground in metres, in any projection; below -1000 m or above 9000 m they count "
-                      "as missing. Gives slope length, climb and drop, the "
-                      "slope's effect on paces and minutes, and the height for the magnetic model.")),
+                      "as missing. Gives slope length, climb and drop, the slope's effect on paces and minutes, and "
+                      "the height for the magnetic model.")),
       advanced(helped(new QgsProcessingParameterBand(bandKey, Text::tr("Band of the terrain model"), 1, demKey, true),
                       Text::tr("The band that holds the heights.")))};
 }

@@ -134,9 +134,8 @@ std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, cons
     for (auto it = unknown.cbegin(); it != unknown.cend(); ++it)
       names << QStringLiteral("“%1” (%2)").arg(it.key(), QString::number(it.value()));
     const QString message =
-        Text::tr(
-            "%1: layer “%2” has classes that the cover table lacks: %3. These polygons are passed "
-            "over, and what else is given of the cover there counts. Give them in %4, or choose the %5 they belong to.")
+        Text::tr("%1: layer “%2” has classes that the cover table lacks: %3. These polygons are passed over, and what "
+                 "else is given of the cover there counts. Give them in %4, or choose the %5 they belong to.")
             .arg(coverKey, source.sourceName(), names.join(QLatin1String(", ")), tableKey, legendKey);
     if (patches.empty())
       throw QgsProcessingException(message);
@@ -193,8 +192,8 @@ Definitions coverDefinitions() {
                                                      QList<int>() << host::anyTable, QVariant(), true),
              Text::tr("Columns: class, sight_m (metres at which half the marks are still clear), and if you like "
                       "sight_bare (the same when the leaves are off), speed_f (1 is the speed off trails, 0 or empty "
-                      "where nobody walks), pace_f (of "
-                      "the number of paces), note. Measure your own: walk away from a mark until half of it is gone.")),
+                      "where nobody walks), pace_f (of the number of paces), note. Measure your own: walk away from a "
+                      "mark until half of it is gone.")),
       helped(new QgsProcessingParameterEnum(seasonKey, Text::tr("Season"), seasons, false, 0),
              Text::tr("Whether the leaves are out. Bare uses sight_bare where the table has it.")),
       advanced(helped(

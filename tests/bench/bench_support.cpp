@@ -172,13 +172,11 @@ void print(const Comparison &comparison) {
     met = ratio <= *comparison.limit;
   const std::string target = met ? "at most " + text(*comparison.limit, 2) : "none set";
   std::printf("%-56s %7.2f s  ratio %.3f  %s  %s\n", comparison.name.c_str(), comparison.seconds, ratio, target.c_str(),
-              !met   ? ""
-              : *met ? "ok"
-                     : "over");
+              !met ? "" : *met ? "ok" : "over");
   std::fflush(stdout);
   tell(comparison.name,
-       text(ratio, 3) + " (" + text(comparison.seconds, 2) + " s / " + text(comparison.seconds_beside, 2) + " s)",
-       target, met);
+       text(ratio, 3) + " (" + text(comparison.seconds, 2) + " s / " + text(comparison.seconds_beside, 2) + " s)", target,
+       met);
 }
 
 void tell(const std::string &what, const std::string &measured, const std::string &target, std::optional<bool> met) {
@@ -186,11 +184,7 @@ void tell(const std::string &what, const std::string &measured, const std::strin
   if (!path)
     return;
   std::ofstream file(path, std::ios::app);
-  file << "| " << what << " | " << measured << " | " << target << " | "
-       << (!met   ? "-"
-           : *met ? "met"
-                  : "MISSED")
-       << " |\n";
+  file << "| " << what << " | " << measured << " | " << target << " | " << (!met ? "-" : *met ? "met" : "MISSED") << " |\n";
   if (!file.flush())
     throw std::runtime_error(std::string("cannot write to ") + path);
 }

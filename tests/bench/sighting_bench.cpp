@@ -19,7 +19,6 @@
 #include <qgspoint.h>
 #include <qgspolygon.h>
 #include <qgsvectorfilewriter.h>
-#include <qgsvectorlayer.h>
 
 #include <algorithm>
 #include <cmath>

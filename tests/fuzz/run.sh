@@ -64,7 +64,7 @@ fuzz() {
   executions=$(sed -n 's/^stat::number_of_executed_units: *//p' "$build/log/$1" | tail -n 1)
   coverage=$(sed -n 's/.* cov: \([0-9]*\) .*/\1/p' "$build/log/$1" | tail -n 1)
   printf '%-18s %12s %9s  %s\n    %s\n' "$1" "$executions" "$coverage" "$result" "$(functions "$1")"
-  printf '| `%s` | %s | %s | %s | %s | %s |\n' "$1" "$(functions "$1")" "$((SECONDS - began))" "$executions" "$coverage" \
+  printf '| `%s` | %s | %s | %s | %s | %s |\n' "$1" "$(functions "$1")" "$((SECONDS - began))" "${executions:-0}" "${coverage:-0}" \
     "$([ $status -eq 0 ] && echo nothing || echo something)" >"$build/log/$1.row"
   return $status
 }

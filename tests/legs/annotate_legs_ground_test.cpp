@@ -714,9 +714,11 @@ void AnnotateLegsGroundTest::everyKindOfPolygon() {
 
 void AnnotateLegsGroundTest::ownTable() {
   const Layer routes = eastLeg();
-  const Layer cover =
-      layer("stands", "Polygon", "EPSG:32621", {field("kind", FieldType::Integer)},
-            {{QgsGeometry::fromRect(QgsRectangle(east - 10, north - 10, east + 5000, north + 10)), {7}}});
+  const auto coverOf = [](int kind) {
+    return layer("stands", "Polygon", "EPSG:32621", {field("kind", FieldType::Integer)},
+                 {{QgsGeometry::fromRect(QgsRectangle(east - 10, north - 10, east + 5000, north + 10)), {kind}}});
+  };
+  const Layer cover = coverOf(7), barred = coverOf(8);
   const Layer own =
       table("classes",
             {field("class", FieldType::Text), field("sight_m", FieldType::Text), field("sight_bare", FieldType::Real),
@@ -737,9 +739,6 @@ void AnnotateLegsGroundTest::ownTable() {
   VERIFY_NEAR(bare.rows()[0].number("sight_m"), 44, 1e-6, "");
   VERIFY_NEAR(double(leg["paces"].toInt()), 1.3 * 1.2 * leg.number("dist_m"), 0.51, "");
   // No speed means what it means in the built-in tables: nobody walks there.
-  const Layer barred =
-      layer("stands", "Polygon", "EPSG:32621", {field("kind", FieldType::Integer)},
-            {{QgsGeometry::fromRect(QgsRectangle(east - 10, north - 10, east + 5000, north + 10)), {8}}});
   parameters["COVER"] = valueOf(barred);
   const Outcome water = annotate(parameters);
   VERIFY_RAN(water);
