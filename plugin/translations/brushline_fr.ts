@@ -1484,7 +1484,7 @@
     </message>
     <message>
         <source>NOT PASSED: %1, from %2 m to %3 m of this leg.</source>
-        <translation>NON FRANCHI&#xa0;: %1, de %2 m à %3 m de ce tronçon.</translation>
+        <translation>NON CONTOURNÉ&#xa0;: %1, de %2 m à %3 m de ce tronçon.</translation>
     </message>
     <message>
         <source>move the turning point.</source>
