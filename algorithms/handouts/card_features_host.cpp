@@ -77,7 +77,7 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
   const auto source = reader.source(featuresKey);
   const auto field = [&](const char *name) { return source->fields().lookupField(QString::fromLatin1(name)); };
   const int route = field("route"), leg = field("leg"), name = field("feature"), at = field("at_m"),
-            role = field("role"), walker = field("walker"), direction = field("direction");
+            role = field("role"), event = field("event"), walker = field("walker"), direction = field("direction");
   long strangers = 0;
   QgsFeature feature;
   SourceFeatures features(featuresKey, *source, feedback);
@@ -87,13 +87,13 @@ CardFeatures::CardFeatures(const ParameterReader &reader, const std::vector<LegS
     const QString key = keyOf(textAt(feature, route), feature.attribute(leg).toInt(&hasLeg),
                               way.isEmpty() ? QStringLiteral("out") : way);
     const double metres = feature.attribute(at).toDouble(&hasAt);
-    const QString what = (textAt(feature, role) + QLatin1Char(' ') + textAt(feature, name)).trimmed();
-    if (!hasLeg || !hasAt || !std::isfinite(metres) || feature.attribute(at).isNull() || what.isEmpty() ||
-        !legs.contains(key)) {
+    const MetFeature met{metres, textAt(feature, name), textAt(feature, role), textAt(feature, event)};
+    if (!hasLeg || !hasAt || !std::isfinite(metres) || feature.attribute(at).isNull() ||
+        (met.name.isEmpty() && met.role.isEmpty()) || !legs.contains(key)) {
       ++strangers;
       continue;
     }
-    mRows[key].push_back({textAt(feature, walker), {metres, what}});
+    mRows[key].push_back({textAt(feature, walker), met});
   }
   for (std::vector<Row> &rows : mRows)
     std::stable_sort(rows.begin(), rows.end(),

@@ -7,8 +7,8 @@
 
 namespace brushline {
 
-//! What legs meet: the optional layer FEATURES with fields route, leg, feature, at_m, role, and walker and direction
-//! where it has them; without direction they lie on the way out.
+//! What legs meet: the optional layer FEATURES with fields route, leg, feature, at_m, and role, event, walker and
+//! direction where it has them; without direction they lie on the way out.
 class CardFeatures {
   Q_DECLARE_TR_FUNCTIONS(brushline::CardFeatures)
 

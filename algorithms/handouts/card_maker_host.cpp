@@ -98,8 +98,10 @@ CardMaker::Card CardMaker::card(const LegSheet &raw) {
   const CourseProfile *profile = mTerrain ? &profileOf(sheet) : nullptr;
   auto met = mFeatures.of(raw);
   for (auto &leg : met)
-    for (MetFeature &feature : leg)
-      feature.text = mFonts.printable(feature.text);
+    for (MetFeature &feature : leg) {
+      feature.name = mFonts.printable(feature.name);
+      feature.role = mFonts.printable(feature.role);
+    }
 
   CardContents contents = card_words::contents(sheet, mFonts.printable(mSetting.title), met, mSetting.pictures);
   contents.profile = profile != nullptr;

@@ -130,6 +130,32 @@ QStringList notesOf(const LegSheet &sheet) {
   return notes;
 }
 
+// What is met and how: "crosses Spring Rill". The words of role and event are those that “Features met along legs”
+// writes; a change of the ground says by its name what happens. A thing without a name is met all the same.
+QString metWords(const MetFeature &met) {
+  const auto said = [&met](const char *word) { return met.event == QLatin1String(word); };
+  const QString name = nameBeside(met.name.isEmpty() ? Text::tr("something") : met.name);
+  if (met.role == QLatin1String("beyond"))
+    return Text::tr("gone too far: %1").arg(name);
+  if (met.role == QLatin1String("left"))
+    return Text::tr("%1 to the left").arg(name);
+  if (met.role == QLatin1String("right"))
+    return Text::tr("%1 to the right").arg(name);
+  if (met.role != QLatin1String("crossed"))
+    return nameBeside((met.role + QLatin1Char(' ') + met.name).trimmed());
+  if (said("ground rises") || said("ground falls") || said("ground levels"))
+    return name;
+  if (said("touched"))
+    return Text::tr("comes to %1").arg(name);
+  if (said("along"))
+    return Text::tr("goes along %1").arg(name);
+  if (said("into"))
+    return Text::tr("enters %1").arg(name);
+  if (said("out of"))
+    return Text::tr("leaves %1").arg(name);
+  return Text::tr("crosses %1").arg(name);
+}
+
 // Lines on a leg's row.
 QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
   QStringList details = SheetWords::part(leg);
@@ -155,9 +181,8 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
   if (!spaced.isEmpty() && spaced.size() <= mostSpaced)
     details << Text::tr("marks at %1 paces").arg(spaced.join(QStringLiteral(", ")));
   for (const MetFeature &feature : met)
-    details << (pacesPerM > 0
-                    ? Text::tr("%1 at %2 paces").arg(nameBeside(feature.text), whole(feature.at_m * pacesPerM))
-                    : Text::tr("%1 at %2 m").arg(nameBeside(feature.text), whole(feature.at_m)));
+    details << (pacesPerM > 0 ? Text::tr("%1 at %2 paces").arg(metWords(feature), whole(feature.at_m * pacesPerM))
+                              : Text::tr("%1 at %2 m").arg(metWords(feature), whole(feature.at_m)));
   return details;
 }
 

@@ -15,8 +15,9 @@ namespace brushline {
 
 //! Something that a leg meets, as a card tells it.
 struct MetFeature {
-  double at_m;
-  QString text; //!< what is met; where is added in the walker's paces
+  double at_m;         //!< told in the walker's paces
+  QString name;        //!< what is met
+  QString role, event; //!< the words of “Features met along legs”, told in the reader's; other roles as they are
 };
 
 /**

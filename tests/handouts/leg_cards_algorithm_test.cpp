@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QProcess>
 #include <QRegularExpression>
+#include <QTranslator>
 #include <qgsfillsymbol.h>
 #include <qgsfillsymbollayer.h>
 #include <qgsproject.h>
@@ -440,9 +441,9 @@ private slots:
                                  field("feature", FieldType::Text), field("at_m", FieldType::Real),
                                  field("role", FieldType::Text)};
     const Layer met = layer("met", "Point", utm, fields,
-                            {{wkt("POINT(632250 5406850)"), {"North loop", 1, "Spring Rill", 70.7, "crosses"}},
-                             {wkt("POINT(632250 5406850)"), {"North loop", 9, "nothing", 70.7, "crosses"}},
-                             {wkt("POINT(632250 5406850)"), {"North loop", 1, "nowhere", QVariant(), "crosses"}}});
+                            {{wkt("POINT(632250 5406850)"), {"North loop", 1, "Spring Rill", 70.7, "crossed"}},
+                             {wkt("POINT(632250 5406850)"), {"North loop", 9, "nothing", 70.7, "crossed"}},
+                             {wkt("POINT(632250 5406850)"), {"North loop", 1, "nowhere", QVariant(), "crossed"}}});
     const QTemporaryDir folder;
     const Outcome outcome = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(met)}, {"FOLDER", folder.path()}});
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
@@ -451,14 +452,74 @@ private slots:
     // However long its name, the row tells where it is.
     const Layer named = layer("named", "Point", utm, fields,
                               {{wkt("POINT(632250 5406850)"),
-                                {"North loop", 1, QString("Spring Rill of the ").repeated(30), 70.7, "crosses"}}});
+                                {"North loop", 1, QString("Spring Rill of the ").repeated(30), 70.7, "crossed"}}});
     QVERIFY(run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(named)}, {"FOLDER", folder.path()}}).ok);
     const QString text = textOf(folder.filePath("North loop.pdf"));
-    QVERIFY2(text.contains(QRegularExpression("crosses Spring Rill….*Rill of the at \\d+ paces")), qPrintable(text));
+    QVERIFY2(text.contains(QRegularExpression("crosses Spring Rill.*….*Rill of the at \\d+ paces")), qPrintable(text));
 
     const Layer wrong = layer("wrong", "Point", utm, {field("route", FieldType::Text)}, {});
     const Outcome refused = run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(wrong)}, {"FOLDER", folder.path()}});
     QVERIFY2(!refused.accepted && refused.refusal.contains("at_m"), qPrintable(refused.refusal));
+  }
+
+  // The words of role and event are those of featuresmet; a card tells them in its reader's language.
+  void featuresInTheReadersLanguage_data() {
+    QTest::addColumn<QString>("language");
+    QTest::addColumn<QStringList>("told");
+    QTest::newRow("English") << QString() << QStringList{"crosses Spring Rill at",    "Flat Rock to the left at",
+                                                         "Tall Pine to the right at", "gone too far: Mill Track at",
+                                                         "enters Black Pond at",      "leaves Black Pond at",
+                                                         "goes along Old Fence at",   "comes to Ditch at",
+                                                         "the ground rises at",       "under Old Bridge at"};
+    QTest::newRow("German") << QStringLiteral("de")
+                            << QStringList{"quert Spring Rill bei",    "Flat Rock links bei",
+                                           "Tall Pine rechts bei",     "zu weit gegangen: Mill Track bei",
+                                           "hinein in Black Pond bei", "heraus aus Black Pond bei",
+                                           "entlang an Old Fence bei", "stößt auf Ditch bei",
+                                           "the ground rises bei",     "under Old Bridge bei"};
+    QTest::newRow("French") << QStringLiteral("fr")
+                            << QStringList{"traverse Spring Rill à",  "Flat Rock à gauche à",
+                                           "Tall Pine à droite à",    "allé trop loin : Mill Track à",
+                                           "entre dans Black Pond à", "sort de Black Pond à",
+                                           "longe Old Fence à",       "atteint Ditch à",
+                                           "the ground rises à",      "under Old Bridge à"};
+  }
+  void featuresInTheReadersLanguage() {
+    QFETCH(QString, language);
+    QFETCH(QStringList, told);
+    const Legs legs = oneRoute();
+    std::vector<Row> rows;
+    const auto met = [&rows](const char *name, const char *role, const char *event) {
+      rows.push_back(
+          {wkt("POINT(632250 5406850)"), {"North loop", 1, name, 10.0 * (double(rows.size()) + 1), role, event}});
+    };
+    met("Spring Rill", "crossed", "across");
+    met("Flat Rock", "left", "passed");
+    met("Tall Pine", "right", "passed");
+    met("Black Pond", "crossed", "into");
+    met("Black Pond", "crossed", "out of");
+    met("Old Fence", "crossed", "along");
+    met("Ditch", "crossed", "touched");
+    met("the ground rises", "crossed", "ground rises");
+    met("Old Bridge", "under", ""); // a word of somebody's own
+    met("Mill Track", "beyond", "across");
+    const Layer layerMet =
+        layer("met", "Point", utm,
+              {field("route", FieldType::Text), field("leg", FieldType::Integer), field("feature", FieldType::Text),
+               field("at_m", FieldType::Real), field("role", FieldType::Text), field("event", FieldType::Text)},
+              rows);
+    QTranslator words;
+    if (!language.isEmpty()) {
+      QVERIFY(words.load(QStringLiteral(":/brushline/translations/brushline_%1.qm").arg(language)));
+      QCoreApplication::installTranslator(&words); // taken out when it goes
+    }
+    const QTemporaryDir folder;
+    const Outcome outcome =
+        run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(layerMet)}, {"FOLDER", folder.path()}, {"PAPER", 2}});
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    const QString text = textOf(folder.filePath("North loop.pdf"));
+    for (const QString &each : told)
+      QVERIFY2(text.contains(each), qPrintable(each + "\n" + text));
   }
 
   // Nobody can tell from the start of which piece the metres of a thing count.
@@ -494,8 +555,8 @@ private slots:
     QVERIFY2(!outcome.said().contains("row(s)"), qPrintable(outcome.said()));
     const QString out = textOf(folder.filePath("cards/North loop.pdf")),
                   back = textOf(folder.filePath("cards/North loop - back.pdf"));
-    QVERIFY2(out.contains("crossed Rill at 52 paces") && out.count("Rill") == 1, qPrintable(out));
-    QVERIFY2(back.contains("crossed Rill at 78 paces") && back.count("Rill") == 1, qPrintable(back));
+    QVERIFY2(out.contains("crosses Rill at 52 paces") && out.count("Rill") == 1, qPrintable(out));
+    QVERIFY2(back.contains("crosses Rill at 78 paces") && back.count("Rill") == 1, qPrintable(back));
   }
   // Nobody can tell on which of the first legs the rill lies; there is one second leg.
   void featuresOfRoutesOfOneName() {

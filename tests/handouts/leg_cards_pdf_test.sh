@@ -84,7 +84,7 @@ pdftotext "$temporary/detours_a6/Round the block.pdf" - | grep '1c' >/dev/null |
 echo "-- what legs meet"
 cat >"$temporary/met.csv" <<'CSV'
 WKT,route,leg,feature,at_m,role
-"POINT(632800 5406900)",Camp to stand,2,Spring Rill,100,crosses
+"POINT(632800 5406900)",Camp to stand,2,Spring Rill,100,crossed
 CSV
 process run brushline:legcards -- FOLDER="$temporary/met" INPUT="$legs" FEATURES="$temporary/met.csv"
 # 331 paces over 207.19 m: 160 over 100 m.
