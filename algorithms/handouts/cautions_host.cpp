@@ -31,16 +31,11 @@ QStringList Cautions::full() {
 }
 
 QStringList Cautions::onCard() {
-  return {tr("Iron, cars, wire fences and power lines turn the needle: keep away from them."),
+  return {tr("Knives, phones, cars, wire fences and power lines turn the needle: keep away from iron and current."),
           tr("At the end of a leg sight back. If its back number does not fit, stop and think."),
           tr("The line knows nothing of cliffs, water or thicket: look, go round, come back to it."),
-          tr("Not sure? Stay together, and go back to the last place you knew.")};
-}
-
-QString Cautions::inShort() {
-  return tr(
-      "Keep the compass from iron and power lines, check each leg by its back bearing, go round cliffs and water, "
-      "turn back in time, and let someone know where you are.");
+          tr("Not sure? Stay together, and go back to the last place you knew."),
+          tr("Local rules and the word of a qualified leader come first. Ask whose land it is.")};
 }
 
 } // namespace brushline

@@ -16,10 +16,8 @@ class Cautions {
 public:
   //! Each a sentence or two that stands by itself, the compass first, then the ground, then people.
   static QStringList full();
-  //! Four short ones for a card, whose back or table has the full ones.
+  //! Five short ones for a card, whose back or table has the full ones.
   static QStringList onCard();
-  //! One sentence, for where there is little room. It does not take the place of the full ones.
-  static QString inShort();
 };
 
 } // namespace brushline

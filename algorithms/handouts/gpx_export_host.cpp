@@ -173,8 +173,10 @@ GpxLabel Export::about() const {
   label.description = tr(
       "Legs to walk by compass and pace count. CAUTION: magnetic north moves, and the legs are for the day they were "
       "worked out for. The lines are straight and know nothing of cliffs, water, thickets or whose land it is. A "
-      "receiver can fail or err under trees: carry the map and the legs on paper, check each leg by its back bearing, "
-      "tell someone where you go and when you will be back. Walk a new course yourself before children do.");
+      "receiver can fail or err under trees: carry the map and the legs on paper, keep the compass away from iron and "
+      "power lines, check each leg by its back bearing, tell someone where you go and when you will be back, set a "
+      "time at which you turn round, and keep to local rules and the word of a qualified leader. Walk a new course "
+      "yourself before children do.");
   return label;
 }
 

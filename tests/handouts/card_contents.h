@@ -38,8 +38,9 @@ inline CardContents cardContents(int legs, bool pictures = false, bool profile =
   }
   contents.notes = {"Declination 17.0 W +- 0.4 on 2026-11-25. It is in the dial numbers already: set them as printed.",
                     "The paces are those of Joff (12), nobody else's."};
-  contents.cautions = {"Iron, cars, wire fences and power lines turn the needle: keep away from them.",
-                       "The line knows nothing of cliffs, water or thicket: look, go round, come back to it."};
+  contents.cautions = {
+      "Knives, phones, cars, wire fences and power lines turn the needle: keep away from iron and current.",
+      "The line knows nothing of cliffs, water or thicket: look, go round, come back to it."};
   contents.profile = profile;
   contents.words.table = {"leg", "dial", "paces", "from, to", "min", "m", "none", "and %1 more"};
   contents.words.page = "card %1 of %2";

@@ -424,12 +424,12 @@ private slots:
     }
   }
 
-  void cautionsInShort() {
+  void cautionsArePlain() {
     QVERIFY(Cautions::full().size() >= 6);
-    const QString sentence = Cautions::inShort();
-    QVERIFY(sentence.endsWith('.') && sentence.count('.') == 1);
-    for (const char *word : {"iron", "power lines", "back bearing", "cliffs", "turn back", "someone"})
-      VERIFY_HAS(sentence, word);
+    const QString card = Cautions::onCard().join(' ');
+    for (const char *word : {"iron", "Knives", "phones", "power lines", "sight back", "cliffs", "whose land",
+                             "Local rules", "qualified leader"})
+      VERIFY_HAS(card, word);
     for (const QString &caution : Cautions::full())
       VERIFY_LACKS(caution, QString("<"));
   }
