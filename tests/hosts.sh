@@ -61,15 +61,15 @@ make_debian() { # make_debian HOST FOLDER
   local release=trixie
   [ -e "$2/made" ] && return
   [ "$1" = debian12 ] && release=bookworm
-  rm -rf --one-file-system "$2"
+  rm -rf --one-file-system "$2" || return
   debootstrap --variant=minbase --include=ca-certificates "$release" "$2" "$mirror" || return
   if [ "$1" = debian13-backports ]; then
-    echo "deb $mirror trixie-backports main" >"$2/etc/apt/sources.list.d/backports.list"
-    printf 'Package: *\nPin: release n=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports"
+    echo "deb $mirror trixie-backports main" >"$2/etc/apt/sources.list.d/backports.list" || return
+    printf 'Package: *\nPin: release n=trixie-backports\nPin-Priority: 990\n' >"$2/etc/apt/preferences.d/backports" || return
   fi
   # No documentation, and nothing that only people need: the Debians stay on the disk. Nothing is synced either: a
   # Debian that a power cut broke is made anew.
-  printf 'force-unsafe-io\npath-exclude=/usr/share/doc/*\npath-exclude=/usr/share/locale/*\n' >"$2/etc/dpkg/dpkg.cfg.d/lean"
+  printf 'force-unsafe-io\npath-exclude=/usr/share/doc/*\npath-exclude=/usr/share/locale/*\n' >"$2/etc/dpkg/dpkg.cfg.d/lean" || return
   touch "$2/made"
 }
 
@@ -89,21 +89,22 @@ package() ( # package HOST DEBIAN: makes the package in DEBIAN and tries it in a
   fresh=$cache/$1-fresh packages=/brushline/build/packages
   mounted=() # of its own
   trap unmount EXIT
-  rm -rf "$2$packages"
+  rm -rf "$2$packages" || exit
   inside "$2" apt-get install -q -y --no-install-recommends lintian >/dev/null || exit
   inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages" >/dev/null || exit
   inside "$2" bash -c "lintian --allow-root --fail-on error $packages/*.deb" || exit
   inside "$2" cpack --config build/tests/CPackConfig.cmake -B "$packages/newer" \
     -D CPACK_DEBIAN_PACKAGE_RELEASE=2 >/dev/null || exit
   make_debian "$1" "$fresh.clean" || exit
-  rm -rf --one-file-system "$fresh"
-  cp -a "$fresh.clean" "$fresh"
-  mkdir "$fresh/brushline"
-  cp -r "$2$packages" "$fresh/packages"
-  cp -r "$root/sample-project" "$fresh/brushline/"
-  cp "$root/tests/hosts/package.sh" "$fresh/brushline/"
-  mount_in "$fresh"
-  mount --bind "$2/var/cache/apt/archives" "$fresh/var/cache/apt/archives" # nothing is fetched twice
+  # The caller looks at what this returns, so a command that fails ends nothing by itself.
+  rm -rf --one-file-system "$fresh" || exit
+  cp -a "$fresh.clean" "$fresh" || exit
+  mkdir "$fresh/brushline" || exit
+  cp -r "$2$packages" "$fresh/packages" || exit
+  cp -r "$root/sample-project" "$fresh/brushline/" || exit
+  cp "$root/tests/hosts/package.sh" "$fresh/brushline/" || exit
+  mount_in "$fresh" || exit
+  mount --bind "$2/var/cache/apt/archives" "$fresh/var/cache/apt/archives" || exit # nothing is fetched twice
   mounted=("$fresh/var/cache/apt/archives" "${mounted[@]}")
   inside "$fresh" /brushline/package.sh "/$(cd "$fresh" && echo packages/*.deb)" \
     "/$(cd "$fresh" && echo packages/newer/*.deb)" /brushline/sample-project
