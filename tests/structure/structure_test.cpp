@@ -134,6 +134,37 @@ private slots:
     QVERIFY(!ids.isEmpty());
   }
 
+  // The tables that are built in are printed in the help of every language, row by row.
+  void helpsPrintTheBuiltInTables() {
+    const auto helpsPrint = [](const QString &stem, const QString &row) {
+      for (const char *language : {"", "_de", "_fr"}) {
+        const QString help =
+            source + QStringLiteral("/algorithms/") + stem + QLatin1String(language) + QStringLiteral(".txt");
+        QVERIFY2(textOf(help).contains(row), qPrintable(help + QStringLiteral(" lacks: ") + row));
+      }
+    };
+    int rows = 0;
+    const QRegularExpression cover(
+        QStringLiteral("(?m)^([a-z ]+),(?:\"[^\"]*\"|[^,\"]*),(\\d+),(\\d+),([\\d.]*),([\\d.]+),"));
+    auto found = cover.globalMatch(textOf(source + QStringLiteral("/algorithms/sighting/data/cover_own.csv")));
+    for (; found.hasNext(); ++rows) {
+      const QStringList cells = found.next().capturedTexts();
+      const QString sights = QStringLiteral("%1 %2 / %3 m, ").arg(cells[1], cells[2], cells[3]);
+      const QString factors = cells[4] + QStringLiteral(", ") + cells[5];
+      for (const char *stem : {"legs/help/annotatelegs", "sighting/help/sightsurface"}) {
+        helpsPrint(QLatin1String(stem), cells[4].isEmpty() ? sights : sights + factors);
+      }
+    }
+    QCOMPARE(rows, 12);
+    const QRegularExpression separation(QStringLiteral("(?m)^([a-z_]+),([\\d.]+),"));
+    found = separation.globalMatch(textOf(source + QStringLiteral("/algorithms/planning/data/separation.csv")));
+    for (rows = 0; found.hasNext(); ++rows) {
+      const QStringList cells = found.next().capturedTexts();
+      helpsPrint(QStringLiteral("planning/help/checkhazards"), QStringLiteral("%1 %2 m").arg(cells[1], cells[2]));
+    }
+    QCOMPARE(rows, 9);
+  }
+
   void checkValuesNameTheirSource() {
     const QStringList files = filesBelow(source + QStringLiteral("/tests"), {QStringLiteral("*.csv")});
     QVERIFY(files.size() > 10);
