@@ -146,10 +146,16 @@ for with_old in no yes; do
     full_disks=$((full_disks + 1))
   done
 
-  [ "$(id -u)" -eq 0 ] || continue
+  if [ "$(id -u)" -ne 0 ]; then
+    echo "NOT RUN: a full disk, older files: $with_old, since only root can mount one"
+    continue
+  fi
   folder=$temporary/disk-$with_old
   mkdir "$folder"
-  mount -t tmpfs -o size=$((size * 2 / 3 / 4096 * 4096)) tmpfs "$folder" 2>/dev/null || continue
+  mount -t tmpfs -o size=$((size * 2 / 3 / 4096 * 4096)) tmpfs "$folder" 2>/dev/null || {
+    echo "NOT RUN: a full disk, older files: $with_old, since none can be mounted here"
+    continue
+  }
   trap 'umount "$temporary"/disk-* 2>/dev/null || true; chmod 755 "$temporary"/closed-* 2>/dev/null; rm -rf "$temporary"' EXIT
   echo "-- a disk of two thirds the size, older files: $with_old"
   [ $with_old = yes ] && make_old "$folder"
