@@ -2,8 +2,8 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
 """Make event.model3, the Processing model that makes a whole event's handouts in one go.
 
-Needs PyQGIS 3.22 or newer and the Brushline plugin where PyQGIS finds it (QGIS_PLUGINPATH); sample-project/run.sh
-sets both up.
+Needs PyQGIS 3.22 or newer, and in QGIS_PLUGINPATH the folder that holds the plugin: build/prefix/share/qgis/python/plugins
+after sample-project/run.sh has built it, which sets that for itself only. A plugin installed under /usr is found without.
 """
 import argparse
 import os
