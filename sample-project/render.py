@@ -565,12 +565,15 @@ def draw_table(path):
 
 def draw_card(path):
     """Both pages of a child's card."""
-    made = annotated(route("Camp to stand"), CHILD, OUTPUT=None, MARKS=None)
+    way = route("Camp to stand")
+    made = annotated(way, CHILD, OUTPUT=None, MARKS=None)
+    met = run("featuresmet", {**way, "FEATURES": [layer(name) for name in ("streams", "trails", "points")],
+                              "WALKERS": walker(CHILD), **ground()}, OUTPUT=None)
     folder = os.path.join(SCRATCH.name, "cards")
     layers = [each.id() for name in ("Trails", "Streams", "Cover")
               for each in QgsProject.instance().mapLayersByName(name)]
     run("legcards", {"INPUT": made["OUTPUT"], "MARKS": made["MARKS"], "LAYERS": layers, "PAPER": 1, "DEM": TERRAIN,
-                     "TITLE": "Two days at the pond", "FOLDER": folder})
+                     "FEATURES": met["OUTPUT"], "TITLE": "Two days at the pond", "FOLDER": folder})
     card = glob.glob(os.path.join(folder, "*.pdf"))[0]
     subprocess.run(["pdftoppm", "-r", "80", "-png", card, os.path.join(folder, "page")], check=True)
     side_by_side(path, [QImage(each) for each in sorted(glob.glob(os.path.join(folder, "page*.png")))])

@@ -728,12 +728,8 @@
         <translation>Gehen Sie eine neue Route selbst ab, bevor Kinder sie gehen.</translation>
     </message>
     <message>
-        <source>Iron, cars, wire fences and power lines turn the needle: keep away from them.</source>
-        <translation>Eisen, Autos, Drahtzäune und Stromleitungen lenken die Nadel ab: Bleib davon weg.</translation>
-    </message>
-    <message>
         <source>At the end of a leg sight back. If its back number does not fit, stop and think.</source>
-        <translation>Peile am Ende jeder Strecke zurück. Passt die Gegenzahl nicht, bleib stehen und denk nach.</translation>
+        <translation>Peile am Ende jeder Teilstrecke zurück. Passt die Gegenzahl nicht, bleib stehen und denk nach.</translation>
     </message>
     <message>
         <source>The line knows nothing of cliffs, water or thicket: look, go round, come back to it.</source>
@@ -744,8 +740,12 @@
         <translation>Nicht sicher? Bleibt zusammen und geht zurück zum letzten Ort, den ihr kennt.</translation>
     </message>
     <message>
-        <source>Keep the compass from iron and power lines, check each leg by its back bearing, go round cliffs and water, turn back in time, and let someone know where you are.</source>
-        <translation>Halten Sie den Kompass von Eisen und Stromleitungen fern, prüfen Sie jede Teilstrecke durch ihre Gegenrichtung, gehen Sie um Felsabbrüche und Wasser herum, kehren Sie rechtzeitig um, und lassen Sie jemanden wissen, wo Sie sind.</translation>
+        <source>Knives, phones, cars, wire fences and power lines turn the needle: keep away from iron and current.</source>
+        <translation>Messer, Telefone, Autos, Drahtzäune und Stromleitungen lenken die Nadel ab: Bleib von Eisen und Strom weg.</translation>
+    </message>
+    <message>
+        <source>Local rules and the word of a qualified leader come first. Ask whose land it is.</source>
+        <translation>Örtliche Regeln und das Wort einer ausgebildeten Leitungsperson gehen vor. Fragt, wem das Land gehört.</translation>
     </message>
 </context>
 <context>
@@ -1952,10 +1952,6 @@
         <translation>Kompass-Teilstrecken</translation>
     </message>
     <message>
-        <source>Legs to walk by compass and pace count. CAUTION: magnetic north moves, and the legs are for the day they were worked out for. The lines are straight and know nothing of cliffs, water, thickets or whose land it is. A receiver can fail or err under trees: carry the map and the legs on paper, check each leg by its back bearing, tell someone where you go and when you will be back. Walk a new course yourself before children do.</source>
-        <translation>Teilstrecken, die man nach Kompass und Schrittzahl geht. VORSICHT: Magnetisch Nord wandert, und die Teilstrecken gelten für den Tag, für den sie berechnet wurden. Die Linien sind gerade und wissen nichts von Felsabbrüchen, Wasser, Dickichten oder davon, wem das Land gehört. Ein Empfänger kann ausfallen oder sich unter Bäumen irren: Nehmen Sie die Karte und die Teilstrecken auf Papier mit, prüfen Sie jede Teilstrecke durch ihre Gegenrichtung, sagen Sie jemandem, wohin Sie gehen und wann Sie wieder da sind. Gehen Sie eine neue Route selbst ab, bevor Kinder sie gehen.</translation>
-    </message>
-    <message>
         <source>mark</source>
         <translation>Marke</translation>
     </message>
@@ -2031,6 +2027,10 @@
     <message>
         <source>Leg %1 ends here.</source>
         <translation>Teilstrecke %1 endet hier.</translation>
+    </message>
+    <message>
+        <source>Legs to walk by compass and pace count. CAUTION: magnetic north moves, and the legs are for the day they were worked out for. The lines are straight and know nothing of cliffs, water, thickets or whose land it is. A receiver can fail or err under trees: carry the map and the legs on paper, keep the compass away from iron and power lines, check each leg by its back bearing, tell someone where you go and when you will be back, set a time at which you turn round, and keep to local rules and the word of a qualified leader. Walk a new course yourself before children do.</source>
+        <translation>Teilstrecken, die man nach Kompass und Schrittzahl geht. VORSICHT: Magnetisch Nord wandert, und die Teilstrecken gelten für den Tag, für den sie berechnet wurden. Die Linien sind gerade und wissen nichts von Felsabbrüchen, Wasser, Dickichten oder davon, wem das Land gehört. Ein Empfänger kann ausfallen oder sich unter Bäumen irren: Nehmen Sie die Karte und die Teilstrecken auf Papier mit, halten Sie den Kompass von Eisen und Stromleitungen fern, prüfen Sie jede Teilstrecke durch ihre Gegenrichtung, sagen Sie jemandem, wohin Sie gehen und wann Sie wieder da sind, setzen Sie eine Uhrzeit fest, zu der Sie umkehren, und halten Sie sich an örtliche Regeln und an das Wort einer ausgebildeten Leitungsperson. Gehen Sie eine neue Route selbst ab, bevor Kinder sie gehen.</translation>
     </message>
 </context>
 <context>
@@ -2580,6 +2580,42 @@
     <message>
         <source>several days</source>
         <translation>mehrere Tage</translation>
+    </message>
+    <message>
+        <source>something</source>
+        <translation>etwas</translation>
+    </message>
+    <message>
+        <source>gone too far: %1</source>
+        <translation>zu weit gegangen: %1</translation>
+    </message>
+    <message>
+        <source>%1 to the left</source>
+        <translation>%1 links</translation>
+    </message>
+    <message>
+        <source>%1 to the right</source>
+        <translation>%1 rechts</translation>
+    </message>
+    <message>
+        <source>comes to %1</source>
+        <translation>stößt auf %1</translation>
+    </message>
+    <message>
+        <source>goes along %1</source>
+        <translation>entlang an %1</translation>
+    </message>
+    <message>
+        <source>enters %1</source>
+        <translation>hinein in %1</translation>
+    </message>
+    <message>
+        <source>leaves %1</source>
+        <translation>heraus aus %1</translation>
+    </message>
+    <message>
+        <source>crosses %1</source>
+        <translation>quert %1</translation>
     </message>
 </context>
 <context>

@@ -728,10 +728,6 @@
         <translation>Parcourez vous-même tout nouveau parcours avant que des enfants ne le fassent.</translation>
     </message>
     <message>
-        <source>Iron, cars, wire fences and power lines turn the needle: keep away from them.</source>
-        <translation>Le fer, les voitures, les clôtures en fil de fer et les lignes électriques font tourner l’aiguille&#xa0;: restez-en loin.</translation>
-    </message>
-    <message>
         <source>At the end of a leg sight back. If its back number does not fit, stop and think.</source>
         <translation>Au bout d’un tronçon, visez en arrière. Si l’azimut inverse ne correspond pas, arrêtez-vous et réfléchissez.</translation>
     </message>
@@ -744,8 +740,12 @@
         <translation>Un doute&#xa0;? Restez ensemble et retournez au dernier endroit que vous connaissiez.</translation>
     </message>
     <message>
-        <source>Keep the compass from iron and power lines, check each leg by its back bearing, go round cliffs and water, turn back in time, and let someone know where you are.</source>
-        <translation>Tenez la boussole loin du fer et des lignes électriques, vérifiez chaque tronçon par son azimut inverse, contournez les falaises et l’eau, faites demi-tour à temps, et faites savoir à quelqu’un où vous êtes.</translation>
+        <source>Knives, phones, cars, wire fences and power lines turn the needle: keep away from iron and current.</source>
+        <translation>Les couteaux, les téléphones, les voitures, les clôtures en fil de fer et les lignes électriques font tourner l’aiguille&#xa0;: restez loin du fer et du courant.</translation>
+    </message>
+    <message>
+        <source>Local rules and the word of a qualified leader come first. Ask whose land it is.</source>
+        <translation>Les règles locales et l’avis d’un encadrant qualifié passent avant tout. Demandez à qui est le terrain.</translation>
     </message>
 </context>
 <context>
@@ -1952,10 +1952,6 @@
         <translation>Tronçons à la boussole</translation>
     </message>
     <message>
-        <source>Legs to walk by compass and pace count. CAUTION: magnetic north moves, and the legs are for the day they were worked out for. The lines are straight and know nothing of cliffs, water, thickets or whose land it is. A receiver can fail or err under trees: carry the map and the legs on paper, check each leg by its back bearing, tell someone where you go and when you will be back. Walk a new course yourself before children do.</source>
-        <translation>Tronçons à parcourir à la boussole et au compte des pas. ATTENTION&#xa0;: le nord magnétique se déplace, et les tronçons valent pour le jour pour lequel ils ont été calculés. Les lignes sont droites et ne savent rien des falaises, de l’eau, des fourrés ni de qui possède le terrain. Un récepteur peut tomber en panne ou se tromper sous les arbres&#xa0;: emportez la carte et les tronçons sur papier, vérifiez chaque tronçon par son azimut inverse, dites à quelqu’un où vous allez et quand vous serez de retour. Parcourez vous-même tout nouveau parcours avant que des enfants ne le fassent.</translation>
-    </message>
-    <message>
         <source>mark</source>
         <translation>repère</translation>
     </message>
@@ -2031,6 +2027,10 @@
     <message>
         <source>Leg %1 ends here.</source>
         <translation>Le tronçon %1 finit ici.</translation>
+    </message>
+    <message>
+        <source>Legs to walk by compass and pace count. CAUTION: magnetic north moves, and the legs are for the day they were worked out for. The lines are straight and know nothing of cliffs, water, thickets or whose land it is. A receiver can fail or err under trees: carry the map and the legs on paper, keep the compass away from iron and power lines, check each leg by its back bearing, tell someone where you go and when you will be back, set a time at which you turn round, and keep to local rules and the word of a qualified leader. Walk a new course yourself before children do.</source>
+        <translation>Tronçons à parcourir à la boussole et au compte des pas. ATTENTION&#xa0;: le nord magnétique se déplace, et les tronçons valent pour le jour pour lequel ils ont été calculés. Les lignes sont droites et ne savent rien des falaises, de l’eau, des fourrés ni de qui possède le terrain. Un récepteur peut tomber en panne ou se tromper sous les arbres&#xa0;: emportez la carte et les tronçons sur papier, tenez la boussole loin du fer et des lignes électriques, vérifiez chaque tronçon par son azimut inverse, dites à quelqu’un où vous allez et quand vous serez de retour, fixez une heure à laquelle vous ferez demi-tour, et respectez les règles locales et l’avis d’un encadrant qualifié. Parcourez vous-même tout nouveau parcours avant que des enfants ne le fassent.</translation>
     </message>
 </context>
 <context>
@@ -2580,6 +2580,42 @@
     <message>
         <source>several days</source>
         <translation>plusieurs jours</translation>
+    </message>
+    <message>
+        <source>something</source>
+        <translation>quelque chose</translation>
+    </message>
+    <message>
+        <source>gone too far: %1</source>
+        <translation>allé trop loin&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1 to the left</source>
+        <translation>%1 à gauche</translation>
+    </message>
+    <message>
+        <source>%1 to the right</source>
+        <translation>%1 à droite</translation>
+    </message>
+    <message>
+        <source>comes to %1</source>
+        <translation>atteint %1</translation>
+    </message>
+    <message>
+        <source>goes along %1</source>
+        <translation>longe %1</translation>
+    </message>
+    <message>
+        <source>enters %1</source>
+        <translation>entre dans %1</translation>
+    </message>
+    <message>
+        <source>leaves %1</source>
+        <translation>sort de %1</translation>
+    </message>
+    <message>
+        <source>crosses %1</source>
+        <translation>traverse %1</translation>
     </message>
 </context>
 <context>
