@@ -6,9 +6,48 @@
 #include <QtTest>
 
 #include <cmath>
+#include <functional>
+#include <limits>
 
 using namespace brushline;
 using namespace brushline::test;
+
+namespace {
+
+// Legs over ground whose heights are given by metres east and north of the scene's middle; cells of 5 m.
+CourseLegs legsOver(const CourseGround &ground, const FieldSetting &field, const CourseScene &scene,
+                    const std::function<double(double, double)> &heightAt, double limit) {
+  const auto terrain = [&] {
+    const GridShape shape{-500, 500, 5, 5, 200, 200};
+    const LocalPlane plane(scene.middle);
+    const auto read = [shape, heightAt](const CellWindow &window) {
+      std::vector<float> cells;
+      for (int64_t r = 0; r < window.rows; ++r)
+        for (int64_t c = 0; c < window.columns; ++c)
+          cells.push_back(float(heightAt(shape.left + (double(window.column + c) + 0.5) * shape.cell_width,
+                                         shape.top - (double(window.row + r) + 0.5) * shape.cell_height)));
+      return cells;
+    };
+    return std::make_unique<Terrain>(TiledGrid(shape, read), [plane](std::vector<double> &x, std::vector<double> &y) {
+      for (size_t i = 0; i < x.size(); ++i) {
+        const PlanePoint point = plane.toPlane({Angle::degrees(y[i]), Angle::degrees(x[i])});
+        x[i] = point.east;
+        y[i] = point.north;
+      }
+    });
+  };
+  CourseLegs::Tools tools;
+  tools.ground = &ground;
+  tools.legs.field = &field;
+  tools.legs.walkers = {Walker()};
+  tools.terrain = terrain();
+  tools.bare_terrain = terrain();
+  tools.slope_terrain = terrain();
+  tools.slope_limit = Angle::degrees(limit);
+  return CourseLegs(std::move(tools));
+}
+
+} // namespace
 
 class CourseLegsTest : public QObject {
   Q_OBJECT
@@ -49,6 +88,46 @@ private slots:
     QVERIFY(bar(10, 60, 160.1, 60) == LegBar::Length && bar(10, 60, 159.9, 60) == LegBar::None);
     QVERIFY(bar(10, 10, 10, 101) == LegBar::LeavesArea);
     QVERIFY(bar(80, 20, 120, 20) == LegBar::Avoided);
+  }
+
+  // Planes that rise to the east: a leg of 100 m up 10 degrees climbs 100 tan 10 and nothing on the way back.
+  void steepGroundAndClimb() {
+    const CourseScene scene;
+    const CourseGround ground({scene.square(-200, -200, 200, 200)}, {}, Length(), Progress());
+    const FieldSetting field(coefficientModel(worldMagneticModel2025(), DecimalYear(2026)), Declination{Angle()});
+    const Place a = scene.at(0, 0), east = scene.at(100, 0), north = scene.at(0, 100);
+    const auto leg = [&](double slope, double limit, const Place &to) {
+      const double rise = std::tan(slope * Angle::pi / 180);
+      CourseLegs legs = legsOver(ground, field, scene, [=](double x, double) { return 500 + x * rise; }, limit);
+      return legs.between(a, to, ground.toGround(a), ground.toGround(to), {20, 150}, Progress());
+    };
+    QVERIFY(leg(45, 30, east).bar == LegBar::Steep);
+    QVERIFY(leg(45, 30, north).bar == LegBar::Steep); // across the slope too
+    QVERIFY(leg(45, 46, east).bar == LegBar::None);
+    const CourseLeg gentle = leg(10, 30, east);
+    QVERIFY(gentle.bar == LegBar::None);
+    VERIFY_NEAR(gentle.out.climb_m, 100 * std::tan(10 * Angle::pi / 180), 0.002, "climb");
+    VERIFY_NEAR(gentle.back.climb_m, 0, 0, "climb back");
+    QVERIFY(leg(10, 9, east).bar == LegBar::Steep);
+  }
+
+  // Heights are lacking under the leg, or only beside it, where the slope is looked up a cell of 5 m away.
+  void missingHeights() {
+    const CourseScene scene;
+    const CourseGround ground({scene.square(-200, -200, 200, 200)}, {}, Length(), Progress());
+    const FieldSetting field(coefficientModel(worldMagneticModel2025(), DecimalYear(2026)), Declination{Angle()});
+    const auto hole = [](double x, double y) {
+      return x > 40 && x < 60 && y > 0 && y < 20 ? std::numeric_limits<double>::quiet_NaN() : 500;
+    };
+    CourseLegs legs = legsOver(ground, field, scene, hole, 30);
+    const auto bar = [&](double north) {
+      const Place a = scene.at(0, north), b = scene.at(100, north);
+      return legs.between(a, b, ground.toGround(a), ground.toGround(b), {20, 150}, Progress()).bar;
+    };
+    QVERIFY(bar(10) == LegBar::NoHeight);
+    QVERIFY(bar(-4) == LegBar::NoHeight); // 4 m beside the hole: the leg itself has all its heights
+    QVERIFY(bar(-20) == LegBar::None);
+    QVERIFY(legs.closedAt(scene.at(50, 10)) && !legs.closedAt(scene.at(50, -20)));
   }
 
   // Cover: a class slows by its factor, water is not walked, unknown ground is walked as without cover unless it is

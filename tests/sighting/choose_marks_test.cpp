@@ -186,7 +186,8 @@ private slots:
   }
 
   void groundHidesMarks() {
-    // A ridge of 20 m across the line at 50 m: no mark beyond it is seen from before it.
+    // A ridge of 20 m across the line at 50 m: no mark beyond it is seen from before it. The candidates lie on both
+    // sides of it, so that one is spaced near its top only since the ground asks for it.
     const GridShape shape{-55.21, 48.81, 0.0001, 0.0001, 200, 200};
     const auto heights = [shape](const CellWindow &window) {
       std::vector<float> cells;
@@ -200,13 +201,17 @@ private slots:
     };
     Terrain terrain(TiledGrid(shape, heights), [](std::vector<double> &, std::vector<double> &) {});
     std::vector<Place> places;
-    for (double along : {20.0, 50.0, 80.0})
+    for (double along : {20.0, 80.0})
       places.push_back(at(along, 0));
-    const auto chain = chooseMarks(camp, at(100, 0), MarkCandidates(places), rule(), &terrain, nullptr, Progress());
-    bool onTop = false;
-    for (const ChosenMark &mark : chain)
-      onTop = onTop || std::abs(mark.along_m - 50) < 15;
-    QVERIFY(onTop); // nobody sees from one side to the other
+    const auto onTop = [&](Terrain *ground) {
+      bool top = false;
+      for (const ChosenMark &mark :
+           chooseMarks(camp, at(100, 0), MarkCandidates(places), rule(), ground, nullptr, Progress()))
+        top = top || std::abs(mark.along_m - 50) < 15;
+      return top;
+    };
+    QVERIFY(!onTop(nullptr));
+    QVERIFY(onTop(&terrain)); // nobody sees from one side to the other
   }
 
   void stops() {
