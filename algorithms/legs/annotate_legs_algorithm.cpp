@@ -76,10 +76,15 @@ void AnnotateLegsAlgorithm::check(const ParameterReader &reader) const {
   LegAdvice::check(reader);
 }
 
-void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mTerrain = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void AnnotateLegsAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mDateAndField = date_and_field_parameters::read(reader);
   mNames = named_places_parameters::read(reader, feedback);
-  mCover = cover_parameters::read(reader, feedback);
+  cover_parameters::readPolygons(mCover, reader, feedback);
   mSettings.field = mDateAndField.field.get();
   mSettings.compass = compass_parameters::read(reader);
   mSettings.walkers = walker_parameters::read(reader, mSettings.compass.bearing_error, feedback);
@@ -91,14 +96,14 @@ void AnnotateLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
   mSettings.cover_table = mCover.table.get();
   mSettings.keep_marks = LegWriter::wantsMarks(reader);
   mAdvice = LegAdvice(reader, feedback);
-  const auto terrain = terrain_parameters::read(reader);
   const size_t count = workers();
   for (size_t i = 0; i < count; ++i)
     mAnnotators.push_back(
-        std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(terrain), mCover.source()));
+        std::make_unique<LegAnnotator>(mSettings, terrain_parameters::terrainOver(mTerrain), mCover.source()));
 }
 
 QVariantMap AnnotateLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   RouteSource routes(reader, feedback);
   LegWriter writer(reader, LegLayer(mSettings.compass, mSettings.walkers, mDateAndField.date, mCover.table),
                    std::move(mAdvice), routes.legType(), routes.crs(), mSettings.walkers.size());

@@ -29,8 +29,12 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+
   AnnotateSettings mSettings; // points into the members below
   DateAndField mDateAndField;
+  std::optional<RasterInput> mTerrain;
   CoverSetting mCover;
   LegAdvice mAdvice;
   std::unique_ptr<NamedPlaces> mNames;

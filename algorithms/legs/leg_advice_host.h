@@ -26,7 +26,7 @@ public:
   static void check(const ParameterReader &reader);
 
   LegAdvice() = default;
-  //! Main thread. Throws Cancelled.
+  //! Throws Cancelled.
   LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback);
 
   /**

@@ -64,30 +64,35 @@ void AimOffAlgorithm::check(const ParameterReader &reader) const {
   cover_parameters::check(reader);
 }
 
-void AimOffAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void AimOffAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mTerrain = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void AimOffAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mDateAndField = date_and_field_parameters::read(reader);
   mInput = aim_off_parameters::read(reader, feedback);
-  mCover = cover_parameters::read(reader, feedback);
+  cover_parameters::readPolygons(mCover, reader, feedback);
   mSettings.field = mDateAndField.field.get();
   mSettings.compass = compass_parameters::read(reader);
   mSettings.walkers = walker_parameters::read(reader, mSettings.compass.bearing_error, feedback);
   mSettings.clear_sight = mCover.clear_sight;
   mSettings.spacing = mCover.spacing;
   mSettings.cover_table = mCover.table.get();
-  const auto terrain = terrain_parameters::read(reader);
   const size_t count = workers();
   for (size_t i = 0; i < count; ++i) {
     std::vector<std::unique_ptr<LegAnnotator>> annotators;
     for (size_t walker = 0; walker < mSettings.walkers.size(); ++walker)
       annotators.push_back(std::make_unique<LegAnnotator>(AimPlanner::annotatorSettings(mSettings, walker),
-                                                          terrain_parameters::terrainOver(terrain), mCover.source()));
+                                                          terrain_parameters::terrainOver(mTerrain), mCover.source()));
     mPlanners.push_back(std::make_unique<AimPlanner>(AimPlanner::Setting{mInput.lines.get(), mInput.destinations.get(),
                                                                          mInput.catching.get(), mInput.rule, mSettings},
-                                                     std::move(annotators), terrain_parameters::terrainOver(terrain)));
+                                                     std::move(annotators), terrain_parameters::terrainOver(mTerrain)));
   }
 }
 
 QVariantMap AimOffAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   AimStarts starts(reader, mInput, feedback);
   std::vector<LegLayer> layers;
   for (const Walker &walker : mSettings.walkers)

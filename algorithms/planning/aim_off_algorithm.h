@@ -28,9 +28,13 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+
   AimInput mInput;
   AnnotateSettings mSettings; // points into the members below
   DateAndField mDateAndField;
+  std::optional<RasterInput> mTerrain;
   CoverSetting mCover;
   std::vector<std::unique_ptr<AimPlanner>> mPlanners; // one a thread
 };

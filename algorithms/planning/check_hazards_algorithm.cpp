@@ -51,8 +51,7 @@ void CheckHazardsAlgorithm::check(const ParameterReader &reader) const {
   date_and_field_parameters::read(reader);
 }
 
-void CheckHazardsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
-  mSetting = hazard_parameters::read(reader, feedback);
+void CheckHazardsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
   mDateAndField = date_and_field_parameters::read(reader);
   const auto terrain = terrain_parameters::read(reader);
   for (size_t i = 0; i < workers(); ++i)
@@ -131,6 +130,7 @@ void CheckHazardsAlgorithm::find(CheckedLeg &leg, const Shapes &disturbances, co
 }
 
 QVariantMap CheckHazardsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  mSetting = hazard_parameters::read(reader, feedback);
   RouteSource routes(reader, feedback);
   const FeedbackProgress progress(feedback);
   const Shapes disturbances(std::move(mSetting.disturbances.shapes), progress);

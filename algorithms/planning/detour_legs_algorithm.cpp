@@ -47,7 +47,9 @@ void DetourLegsAlgorithm::check(const ParameterReader &reader) const {
   walker_parameters::read(reader, compass.bearing_error, nullptr);
 }
 
-void DetourLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void DetourLegsAlgorithm::prepare(const ParameterReader &, QgsProcessingFeedback *) {}
+
+void DetourLegsAlgorithm::readSettings(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mDateAndField = date_and_field_parameters::read(reader);
   mNames = named_places_parameters::read(reader, feedback);
   mSettings.field = mDateAndField.field.get();
@@ -57,6 +59,7 @@ void DetourLegsAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFe
 }
 
 QVariantMap DetourLegsAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readSettings(reader, feedback);
   const DetourInput input = detour_parameters::read(reader, feedback);
   RouteSource routes(reader, feedback);
   DetourWriter writer(reader, mSettings, mDateAndField.date, *input.obstacles, input.rule, routes.crs(), feedback);

@@ -28,6 +28,8 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  void readSettings(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+
   AnnotateSettings mSettings; // points into the members below
   DateAndField mDateAndField;
   std::unique_ptr<NamedPlaces> mNames;

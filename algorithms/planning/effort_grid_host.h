@@ -35,7 +35,7 @@ class PlanGround {
   Q_DECLARE_TR_FUNCTIONS(brushline::PlanGround)
 
 public:
-  //! Settles system, cell and extent. Main thread. \throws QgsProcessingException when it would take too much memory.
+  //! Settles system, cell and extent. \throws QgsProcessingException when it would take too much memory.
   PlanGround(const ParameterReader &reader, const GroundInput &input, const std::vector<PlacePair> &pairs);
 
   //! Fills the grid. \param told the share done. Throws Cancelled.

@@ -97,12 +97,17 @@ void FeaturesMetAlgorithm::check(const ParameterReader &reader) const {
   cover_parameters::check(reader);
 }
 
-void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void FeaturesMetAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mTerrain = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void FeaturesMetAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mRule = {Length::metres(reader.number(widthKey, widthLimits)), Length::metres(reader.number(reachKey, reachLimits))};
   mFeatures = features_parameters::read(reader, featuresKey, features_parameters::nameField(reader), feedback);
   mWalkers = walker_parameters::read(reader, Walker().bearing_error, feedback);
-  mCover = cover_parameters::read(reader, feedback);
-  mLands = mCover.lands(workers(), terrain_parameters::read(reader));
+  cover_parameters::readPolygons(mCover, reader, feedback);
+  mLands = mCover.lands(workers(), mTerrain);
 }
 
 QgsFields FeaturesMetAlgorithm::fields() {
@@ -145,6 +150,7 @@ void FeaturesMetAlgorithm::compute(MetLeg &leg, const Shapes &shapes, const Land
 }
 
 QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   RouteSource routes(reader, feedback);
   const Shapes shapes(std::move(mFeatures.shapes), FeedbackProgress(feedback));
   const FromPlaces fromPlaces(routes.crs(), reader.context().transformContext());

@@ -30,6 +30,8 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
   static QgsFields fields();
   struct MetLeg;
   void compute(MetLeg &leg, const Shapes &shapes, const Land &land) const;
@@ -38,6 +40,7 @@ private:
   MeetRule mRule;
   FeaturesInput mFeatures;
   std::vector<Walker> mWalkers;
+  std::optional<RasterInput> mTerrain;
   CoverSetting mCover;
   std::vector<Land> mLands; //!< one for each thread
 };

@@ -22,7 +22,7 @@ Definitions definitions(const QString &key, const QString &label, const QString 
 Definitions nameDefinitions();
 //! Throws when layers cannot be read or have no coordinate system. Main thread.
 void check(const ParameterReader &reader, const QString &key);
-//! \param nameField the field with names, taken from each layer that has it. Main thread.
+//! \param nameField the field with names, taken from each layer that has it. Throws Cancelled.
 FeaturesInput read(const ParameterReader &reader, const QString &key, const QString &nameField,
                    QgsProcessingFeedback *feedback);
 QString nameField(const ParameterReader &reader);

@@ -23,7 +23,7 @@ namespace hazard_parameters {
 //! DISTURBANCES, KIND_FIELD, DISTANCES, HAZARDS, FEATURE_NAME, MARGIN, SLOPE_LIMIT.
 Definitions definitions();
 void check(const ParameterReader &reader);
-//! Main thread. Disturbances of kinds that the table lacks are dropped, counted and told.
+//! Disturbances of kinds that the table lacks are dropped, counted and told.
 HazardSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
 
 } // namespace hazard_parameters

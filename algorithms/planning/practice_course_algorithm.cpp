@@ -53,10 +53,15 @@ void PracticeCourseAlgorithm::check(const ParameterReader &reader) const {
   cover_parameters::readUnknownSpeed(reader);
 }
 
-void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mTerrain = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void PracticeCourseAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mInput = practice_course_parameters::read(reader, feedback);
   mDateAndField = date_and_field_parameters::read(reader);
-  mCover = cover_parameters::read(reader, feedback);
+  cover_parameters::readPolygons(mCover, reader, feedback);
   AnnotateSettings &legs = mTools.legs;
   legs.field = mDateAndField.field.get();
   legs.compass = compass_parameters::read(reader);
@@ -66,10 +71,9 @@ void PracticeCourseAlgorithm::prepare(const ParameterReader &reader, QgsProcessi
   legs.cover_table = mCover.table.get();
   const double unknownSpeed = cover_parameters::readUnknownSpeed(reader);
   mTools.close_unknown = !(unknownSpeed > 0);
-  const auto terrain = terrain_parameters::read(reader);
-  mTools.terrain = terrain_parameters::terrainOver(terrain);
-  mTools.bare_terrain = terrain_parameters::terrainOver(terrain);
-  mTools.slope_terrain = terrain_parameters::terrainOver(terrain);
+  mTools.terrain = terrain_parameters::terrainOver(mTerrain);
+  mTools.bare_terrain = terrain_parameters::terrainOver(mTerrain);
+  mTools.slope_terrain = terrain_parameters::terrainOver(mTerrain);
   mTools.slope_limit = mInput.slope_limit;
   mTools.cover = mCover.source();
   mTools.spot_cover = mCover.source();
@@ -88,6 +92,7 @@ void PracticeCourseAlgorithm::checkWidth(const CourseGround &ground) const {
 }
 
 QVariantMap PracticeCourseAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   const FeedbackProgress progress(feedback);
   std::optional<CourseGround> ground;
   try {

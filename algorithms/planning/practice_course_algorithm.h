@@ -28,11 +28,14 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
   //! Throws when no leg has room in the area at all.
   void checkWidth(const CourseGround &ground) const;
 
   PracticeInput mInput;
   DateAndField mDateAndField; // mTools points into these
+  std::optional<RasterInput> mTerrain;
   CoverSetting mCover;
   CourseLegs::Tools mTools;
 };

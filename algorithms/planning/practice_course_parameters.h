@@ -27,7 +27,7 @@ Definitions definitions();
 Definitions rareDefinitions();
 //! Throws for values that are of no use; reads no features.
 void check(const ParameterReader &reader);
-//! Main thread. Throws Cancelled.
+//! Throws Cancelled.
 PracticeInput read(const ParameterReader &reader, QgsProcessingFeedback *feedback);
 
 } // namespace practice_course_parameters

@@ -82,14 +82,18 @@ void ThroughCoverAlgorithm::check(const ParameterReader &reader) const {
   cover_parameters::check(reader);
 }
 
-void ThroughCoverAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void ThroughCoverAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mDem = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void ThroughCoverAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   const auto walkers = walker_parameters::read(reader, Angle::degrees(3), feedback);
   mWalker = *std::min_element(walkers.begin(), walkers.end(),
                               [](const Walker &a, const Walker &b) { return a.speed_factor < b.speed_factor; });
   mRule = {Duration::minutes(reader.number(turnKey, turnLimits)), LegRule().share_at_place,
            wholeNumber(reader, legsKey, legsLimits)};
-  mCover = cover_parameters::read(reader, feedback);
-  mDem = terrain_parameters::read(reader);
+  cover_parameters::readPolygons(mCover, reader, feedback);
   mTerrain = terrain_parameters::terrainOver(mDem);
   mSource = mCover.source();
   mNames = named_places_parameters::read(reader, feedback);
@@ -138,6 +142,7 @@ void ThroughCoverAlgorithm::dropRefused(QgsProcessingFeedback *feedback) {
 }
 
 QVariantMap ThroughCoverAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   const FeedbackProgress progress(feedback);
   const PaceTable pace(mWalker);
   double done = 0, step = 0.3; // shares of the work: what is done, and the next step

@@ -34,6 +34,8 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and the ground that is made for it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
   void skip(const QString &message, QgsProcessingFeedback *feedback);
   //! Passes over the pairs whose start or end cannot be walked at.
   void dropRefused(QgsProcessingFeedback *feedback);

@@ -12,7 +12,7 @@ namespace brushline {
  * What all algorithms share: help from their folder, and the boundary at which every exception becomes the host's
  * own (the host ends the program for any other).
  *
- * An algorithm reads its parameters in prepare() (main thread) and does its work in run().
+ * The desktop runs prepare() in the thread that its window lives in, and run() in another.
  */
 class BaseAlgorithm : public QgsProcessingAlgorithm {
 public:
@@ -25,7 +25,8 @@ public:
 protected:
   //! Throws QgsProcessingException for values that are of no use. Cheap: reads tables, no rasters.
   virtual void check(const ParameterReader &reader) const = 0;
-  //! Takes what is bound to the main thread. The values have been checked.
+  //! Takes what is bound to the main thread: rasters, layers to draw. Reads no features, since the window waits for it
+  //! and nobody can cancel. The values have been checked.
   virtual void prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;
   //! Does the work. Cancelled may be thrown.
   virtual QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) = 0;

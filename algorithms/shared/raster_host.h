@@ -46,8 +46,8 @@ public:
     mLeast = least;
     mMost = most;
   }
-  //! A grid with a provider of its own. Main thread; used from one thread at a time. All grids of a raster share what
-  //! they read, 64 MiB of it.
+  //! A grid with a provider of its own, used from one thread at a time. All grids of a raster share what they read,
+  //! 64 MiB of it.
   TiledGrid grid() const;
   Project project() const { return projectInto(mCrs, mTransforms); }
   //! From another coordinate system into the raster's.

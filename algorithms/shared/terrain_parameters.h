@@ -14,7 +14,7 @@ Definitions definitions();
 //! The terrain model's raster, if one is given. Main thread.
 std::optional<RasterInput> read(const ParameterReader &reader);
 
-//! A terrain model over a raster, for one thread of several; null without a raster. Main thread.
+//! A terrain model over a raster, for one thread of several; null without a raster.
 std::unique_ptr<Terrain> terrainOver(const std::optional<RasterInput> &raster);
 
 } // namespace brushline::terrain_parameters

@@ -64,16 +64,22 @@ void ChooseMarksAlgorithm::check(const ParameterReader &reader) const {
   cover_parameters::check(reader);
 }
 
-void ChooseMarksAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void ChooseMarksAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mTerrain = terrain_parameters::read(reader);
+  mCover = cover_parameters::read(reader);
+}
+
+void ChooseMarksAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mDateAndField = date_and_field_parameters::read(reader);
   mCompass = compass_parameters::read(reader);
   mWalkers = walker_parameters::read(reader, mCompass.bearing_error, feedback);
-  mCover = cover_parameters::read(reader, feedback);
-  mLands = mCover.lands(workers(), terrain_parameters::read(reader));
+  cover_parameters::readPolygons(mCover, reader, feedback);
+  mLands = mCover.lands(workers(), mTerrain);
   mCandidates = candidates_parameters::read(reader, feedback);
 }
 
 QVariantMap ChooseMarksAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   RouteSource routes(reader, feedback);
   const FeedbackProgress progress(feedback);
   const MarkCandidates candidates(mCandidates.places, progress);

@@ -34,9 +34,13 @@ protected:
   QVariantMap run(const ParameterReader &reader, QgsProcessingFeedback *feedback) override;
 
 private:
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
+
   DateAndField mDateAndField;
   Compass mCompass;
   std::vector<Walker> mWalkers;
+  std::optional<RasterInput> mTerrain;
   CoverSetting mCover;
   std::vector<Land> mLands; //!< one for each thread
   CandidateInput mCandidates;

@@ -115,8 +115,8 @@ SpacingRule readSpacing(const ParameterReader &reader) {
   return rule;
 }
 
-std::shared_ptr<const CoverMap> readPolygons(const ParameterReader &reader, const QgsProcessingFeatureSource &source,
-                                             const CoverTable &table, QgsProcessingFeedback *feedback) {
+std::shared_ptr<const CoverMap> mapOf(const ParameterReader &reader, const QgsProcessingFeatureSource &source,
+                                      const CoverTable &table, QgsProcessingFeedback *feedback) {
   const int field = classField(reader, source);
   QMap<QString, int> unknown;
   std::vector<CoverPatch> patches = readPatches(
@@ -248,20 +248,24 @@ void check(const ParameterReader &reader) {
   }
 }
 
-CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback, bool polygonClasses) {
+CoverSetting read(const ParameterReader &reader) {
   CoverSetting setting;
   setting.season = static_cast<Season>(reader.choice(seasonKey, 2));
   setting.clear_sight = readClearSight(reader);
   if (reader.has(shareKey))
     setting.spacing = readSpacing(reader);
   setting.table = readTable(reader);
-  if (const auto cover = polygonClasses ? reader.source(coverKey) : nullptr) {
-    setting.map = readPolygons(reader, *cover, *setting.table, feedback);
-    setting.map_project = projectInto(cover->sourceCrs(), reader.context().transformContext());
-  }
   setting.codes = RasterInput::read(reader, codesKey, QString());
   setting.sights = RasterInput::read(reader, sightsKey, QString());
   return setting;
+}
+
+void readPolygons(CoverSetting &setting, const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  const auto cover = reader.source(coverKey);
+  if (!cover)
+    return;
+  setting.map = mapOf(reader, *cover, *setting.table, feedback);
+  setting.map_project = projectInto(cover->sourceCrs(), reader.context().transformContext());
 }
 
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback) {

@@ -25,9 +25,9 @@ struct CoverSetting {
   std::optional<RasterInput> codes, sights;
 
   bool given() const { return map || codes || sights; }
-  //! A source for one thread of several; null when no cover is given. Main thread.
+  //! A source for one thread of several; null when no cover is given.
   std::unique_ptr<CoverSource> source() const;
-  //! The terrain, where there is one, and the cover for each of several threads. Main thread.
+  //! The terrain, where there is one, and the cover for each of several threads.
   std::vector<Land> lands(size_t threads, const std::optional<RasterInput> &terrain) const;
 };
 
@@ -55,9 +55,11 @@ Definitions unknownDefinitions();
 double readUnknownSpeed(const ParameterReader &reader);
 //! Throws for values that are of no use; reads tables, no polygons or rasters.
 void check(const ParameterReader &reader);
-//! Main thread. Polygons that are of no use are passed over, counted and told.
-//! \param polygonClasses whether the polygons of COVER have classes; otherwise they are not read.
-CoverSetting read(const ParameterReader &reader, QgsProcessingFeedback *feedback, bool polygonClasses = true);
+//! All but the polygons. Main thread.
+CoverSetting read(const ParameterReader &reader);
+//! Reads the polygons, if there are any, by their classes. Those that are of no use are passed over, counted and told.
+//! Throws Cancelled.
+void readPolygons(CoverSetting &setting, const ParameterReader &reader, QgsProcessingFeedback *feedback);
 //! Tells what the sources met on their way: codes that the table lacks, sights of no use. Null ones met nothing.
 void report(const std::vector<const CoverSource *> &sources, QgsProcessingFeedback *feedback);
 void report(const std::vector<Land> &lands, QgsProcessingFeedback *feedback);

@@ -61,24 +61,29 @@ void SightSurfaceAlgorithm::check(const ParameterReader &reader) const {
   reader.number(cellKey, cellLimits);
 }
 
-void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessingFeedback *) {
+  mCover = cover_parameters::read(reader);
+}
+
+void SightSurfaceAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
   mClear = cover_parameters::readClearSight(reader);
   const double cellMetres = reader.number(cellKey, cellLimits);
   const bool stands = stand_parameters::given(reader);
-  const CoverSetting cover = cover_parameters::read(reader, feedback, !stands);
-  mTable = cover.table;
-  mSeason = cover.season;
+  mTable = mCover.table;
+  mSeason = mCover.season;
   for (const CoverClass &entry : mTable->classes())
     mClassExtinctions.push_back(extinctionOf(entry.sightIn(mSeason)));
-  mMap = cover.map;
   mExtinctions = mClassExtinctions;
-  if (stands) {
+  if (!stands) {
+    cover_parameters::readPolygons(mCover, reader, feedback);
+    mMap = mCover.map;
+  } else {
     StandMap read = stand_parameters::read(reader, feedback);
     mMap = std::move(read.map);
     mExtinctions = std::move(read.extinctions);
   }
   const auto polygons = reader.source(QStringLiteral("COVER"));
-  const RasterInput *raster = cover.sights ? &*cover.sights : cover.codes ? &*cover.codes : nullptr;
+  const RasterInput *raster = mCover.sights ? &*mCover.sights : mCover.codes ? &*mCover.codes : nullptr;
   if (!polygons && !raster)
     throw QgsProcessingException(
         tr("Give cover: polygons (COVER), class codes (COVER_RASTER) or sights (SIGHT_RASTER)."));
@@ -101,7 +106,7 @@ void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
         tr("%1 of %2 m over this extent makes %3 cells. Give larger cells or a smaller extent.")
             .arg(cellKey, plain(cellMetres), plain(cells)));
   for (size_t i = 0; i < workers(); ++i)
-    mLookups.push_back({lookup(cover.codes), lookup(cover.sights), {}});
+    mLookups.push_back({lookup(mCover.codes), lookup(mCover.sights), {}});
 }
 
 std::optional<SightSurfaceAlgorithm::Lookup>
@@ -147,6 +152,7 @@ void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std:
 }
 
 QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
+  readRest(reader, feedback);
   const int columns = int(std::ceil(mExtent.width() / mCell - 1e-9));
   const int rows = int(std::ceil(mExtent.height() / mCell - 1e-9));
   const QgsRectangle extent(mExtent.xMinimum(), mExtent.yMaximum() - rows * mCell, mExtent.xMinimum() + columns * mCell,

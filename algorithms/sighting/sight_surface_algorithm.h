@@ -43,8 +43,11 @@ private:
     bool bad_sights = false, known = false;
   };
   std::optional<Lookup> lookup(const std::optional<RasterInput> &raster) const;
+  //! What is read from features, and what is made of it.
+  void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
   void fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const;
 
+  CoverSetting mCover;
   double mClear = 0.5;
   std::shared_ptr<const CoverMap> mMap;
   std::vector<double> mExtinctions;      //!< of the map's classes or stands
