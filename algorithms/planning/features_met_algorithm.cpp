@@ -191,11 +191,9 @@ QVariantMap FeaturesMetAlgorithm::run(const ParameterReader &reader, QgsProcessi
   cover_parameters::report(mLands, feedback);
   if (!output)
     output = std::make_unique<VectorOutput>(reader, outputKey, fields(), host::point, routes.crs());
-  QVariantMap results;
-  results.insert(outputKey, output->finish(QStringLiteral(":/brushline/styles/features_met.qml"), feedback));
-  results.insert(countKey, int(count));
+  const QString written = output->finish(QStringLiteral(":/brushline/styles/features_met.qml"), feedback);
   feedback->pushInfo(tr("%n feature(s) met.", nullptr, int(count)));
-  return results;
+  return {{outputKey, written}, {countKey, int(count)}};
 }
 
 } // namespace brushline

@@ -120,7 +120,7 @@ void PlannedRoutes::write(const QString &route, const FoundRoute &found) {
   ++mCount;
 }
 
-QVariantMap PlannedRoutes::finish(const QgsFeedback *feedback) {
+QVariantMap PlannedRoutes::finish(QgsProcessingFeedback *feedback) {
   return {{outputKey, mOutput.finish(QStringLiteral(":/brushline/styles/planned_routes.qml"), feedback)},
           {minutesKey, mMinutes}};
 }

@@ -48,7 +48,7 @@ public:
   void write(const QString &route, const FoundRoute &found);
   int count() const { return mCount; }
   const UnknownCover &unknownCover() const { return mUnknownCover; }
-  QVariantMap finish(const QgsFeedback *feedback);
+  QVariantMap finish(QgsProcessingFeedback *feedback);
 
 private:
   //! Metres of a leg on which no class of cover is known.

@@ -234,6 +234,12 @@ void RouteSource::skip(const QString &where, const QString &reason) {
 }
 
 void RouteSource::finish(long used) {
+  if (mLeaps > 0)
+    mFeedback->pushWarning(tr("%1: %n leg(s) do not follow the one before them in the layer (first: %2). Each begins a "
+                              "route of its own, with drift, minutes and places from there. Sort the layer by route, "
+                              "walker, direction and leg if that is not meant.",
+                              nullptr, int(mLeaps))
+                               .arg(inputKey, mFirstLeap));
   if (mSkipped > 0 && used == 0)
     throw QgsProcessingException(tr("None of the %n route(s) could be used.", nullptr, int(mSkipped)) +
                                  QLatin1Char(' ') + mFirstReason);
@@ -359,8 +365,7 @@ bool RouteSource::takeAnnotated(const QgsFeature &feature, RouteInput &route) {
 bool RouteSource::Line::goesOnWith(const Line &next) const {
   const RouteInput &after = next.route;
   return next.parts.size() == 1 && after.name == route.name && after.back == route.back &&
-         after.z.empty() == route.z.empty() && after.m.empty() == route.m.empty() &&
-         after.first_leg == route.first_leg + int(route.x.size() - parts.size());
+         after.z.empty() == route.z.empty() && after.m.empty() == route.m.empty() && after.first_leg == lastLeg() + 1;
 }
 
 void RouteSource::Line::join(const Line &next) {
@@ -379,6 +384,17 @@ void RouteSource::Line::join(const Line &next) {
     parts.push_back(next.parts.front());
 }
 
+// The same leg again is a piece of a detour or another walker's; leg 1 begins another route of the name.
+void RouteSource::seeOrder(const Line &line, const Line &next) {
+  const RouteInput &before = line.route, &after = next.route;
+  if (after.name != before.name || after.back != before.back || after.first_leg == 1 ||
+      after.first_leg == line.lastLeg() || after.first_leg == line.lastLeg() + 1)
+    return;
+  if (mLeaps++ == 0)
+    mFirstLeap = tr("%1, leg %2 of route “%3” after leg %4")
+                     .arg(after.where, QString::number(after.first_leg), after.name, QString::number(line.lastLeg()));
+}
+
 bool RouteSource::nextLine(RouteInput &route) {
   for (;;) {
     std::optional<Line> line = mAhead ? std::exchange(mAhead, std::nullopt) : nextFeature();
@@ -387,6 +403,8 @@ bool RouteSource::nextLine(RouteInput &route) {
     if (mAnnotated)
       while ((mAhead = nextFeature()) && line->goesOnWith(*mAhead))
         line->join(*mAhead);
+    if (mAhead)
+      seeOrder(*line, *mAhead);
     route = std::move(line->route);
     if (place(route, line->parts))
       return true;

@@ -68,7 +68,8 @@ std::optional<double> orderOf(const QVariant &value);
  * Reads the routes of INPUT one by one: a line feature each (nothing kept of those before), or points gathered by
  * ROUTE_FIELD and put in order by ORDER_FIELD (all kept). Annotated legs (lines with the fields route, leg, walker and
  * direction) keep their route's name, their number and their direction: those that follow one another in the layer are
- * one route again, in parts where they do not meet. Of rows that are one line for several walkers the first is taken;
+ * one route again, in parts where they do not meet; a leg that does not follow the one before begins another, and is
+ * told. Of rows that are one line for several walkers the first is taken;
  * for that a few bytes are kept of each. Sightings and gaps of chosen marks have these fields too, but are no legs.
  *
  * Routes that nobody could walk (no geometry, coordinates that are no numbers or cannot be transformed) are passed
@@ -113,7 +114,9 @@ private:
     //! The annotated leg after this one, or after the last of those it was joined of.
     bool goesOnWith(const Line &next) const;
     void join(const Line &next);
+    int lastLeg() const { return route.first_leg + int(route.x.size() - parts.size()) - 1; }
   };
+  void seeOrder(const Line &line, const Line &next);
   //! The next feature that has a line; those without are passed over.
   std::optional<Line> nextFeature();
   //! Takes name and number from an annotated leg; false when its line has come before, for another walker.
@@ -134,8 +137,8 @@ private:
   std::map<std::string, Grid> mStandardGrids;
   int mRouteField = -1, mOrderField = -1;
   SourceFeatures mFeatures;
-  long mRead = 0, mNumber = 0, mSkipped = 0, mExpected = 0;
-  QString mFirstReason;
+  long mRead = 0, mNumber = 0, mSkipped = 0, mExpected = 0, mLeaps = 0;
+  QString mFirstReason, mFirstLeap;
   std::unique_ptr<grid_parameters::AreaOfUse> mArea; // of the input's system
   std::unique_ptr<grid_parameters::GridWatch> mGridWatch;
   bool mToldOutside = false;

@@ -15,9 +15,21 @@
 #include <qgsproviderregistry.h>
 #include <qgsvectorlayer.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace brushline {
+
+namespace {
+// Whether one of a feature's texts is longer than a shapefile's fields can be.
+bool isCut(const QgsFeature &feature) {
+  constexpr int most = 254; // bytes; ESRI Shapefile Technical Description (1998), dBASE fields
+  const QgsAttributes values = feature.attributes();
+  return std::any_of(values.begin(), values.end(), [](const QVariant &value) {
+    return value.type() == QVariant::String && value.toString().toUtf8().size() > most;
+  });
+}
+} // namespace
 
 QgsFields fieldsOf(std::initializer_list<std::pair<const char *, host::FieldType>> all, QgsFields before) {
   for (const auto &[name, type] : all)
@@ -33,6 +45,7 @@ QVariant orNull(const std::string &text) { return text.empty() ? QVariant() : QV
 VectorOutput::VectorOutput(const ParameterReader &reader, const QString &key, const QgsFields &fields,
                            host::WkbType type, const QgsCoordinateReferenceSystem &crs, QgsFeatureSink::SinkFlags flags)
     : mContext(reader.context()), mKey(key), mGiven(reader.shown(key)), mStyles(reader.styles()),
+      mCutsTexts(QFileInfo(mGiven).suffix().compare(QLatin1String("shp"), Qt::CaseInsensitive) == 0),
       mIndexLeftOut(isIndexLeftOut(mGiven, type)), mWalkerField(fields.lookupField(QStringLiteral("walker"))) {
   // GDAL passes over features without geometry when it writes the format's index, without a word.
   if (type == host::noGeometry && QFileInfo(mGiven).suffix().compare(QLatin1String("fgb"), Qt::CaseInsensitive) == 0)
@@ -103,6 +116,8 @@ void VectorOutput::add(QgsFeature &feature) {
   if (!mSink->addFeature(feature, QgsFeatureSink::FastInsert) || errors.any())
     fail(errors.firstOr(mSink->lastError()));
   ++mAdded;
+  if (mCutsTexts && isCut(feature))
+    ++mCut;
 }
 
 // The host's writers tell nobody when the end of a file could not be written, and GDAL's for GeoJSON not even GDAL.
@@ -122,28 +137,33 @@ void VectorOutput::close(const QgsFeedback *feedback) {
     throw Cancelled();
 }
 
-QString VectorOutput::keep(const QString &styleResource) {
+QString VectorOutput::keep(const QString &styleResource, QgsProcessingFeedback *feedback) {
   mFinished = true;
+  if (mCut > 0 && feedback)
+    feedback->pushWarning(tr("%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n feature(s) are "
+                             "cut, warnings perhaps among them. Give a name that ends in .gpkg.",
+                             nullptr, int(mCut))
+                              .arg(mKey, mDestination));
   const Look look{styleResource, mWalker};
   if (!styleResource.isEmpty())
     mStyles->give(mContext, mDestination, look);
   return mDestination;
 }
 
-QVariantMap VectorOutput::finishAll(std::initializer_list<Styled> outputs, const QgsFeedback *feedback) {
+QVariantMap VectorOutput::finishAll(std::initializer_list<Styled> outputs, QgsProcessingFeedback *feedback) {
   for (const auto &[output, style] : outputs)
     if (output)
       output->close(feedback);
   QVariantMap results;
   for (const auto &[output, style] : outputs)
     if (output)
-      results.insert(output->mKey, output->keep(style));
+      results.insert(output->mKey, output->keep(style, feedback));
   return results;
 }
 
-QString VectorOutput::finish(const QString &styleResource, const QgsFeedback *feedback) {
+QString VectorOutput::finish(const QString &styleResource, QgsProcessingFeedback *feedback) {
   close(feedback);
-  return keep(styleResource);
+  return keep(styleResource, feedback);
 }
 
 } // namespace brushline

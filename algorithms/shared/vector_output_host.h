@@ -53,20 +53,21 @@ public:
    * does not hold what was added; for GeoPackage, shapefile, FlatGeobuf, GeoJSON and CSV the features in it are
    * counted. Cancelled: as soon as a file is closed, or in the middle of a GeoPackage's index.
    *
-   * \param outputs null ones were not asked for. \param feedback hears of a cancel; may be null.
+   * \param outputs null ones were not asked for. \param feedback tells of a cancel, and is told of texts that the
+   * format cut; may be null.
    * \returns the algorithm's results, by the outputs' keys.
    */
-  static QVariantMap finishAll(std::initializer_list<Styled> outputs, const QgsFeedback *feedback);
+  static QVariantMap finishAll(std::initializer_list<Styled> outputs, QgsProcessingFeedback *feedback);
 
   //! The same for one. \returns the value for the algorithm's results.
-  QString finish(const QString &styleResource, const QgsFeedback *feedback);
+  QString finish(const QString &styleResource, QgsProcessingFeedback *feedback);
 
 private:
   void fail(const QString &reason);
   void removeTable(const TableTarget &target) const;
   void seeWalker(const QgsFeature &feature);
   void close(const QgsFeedback *feedback);
-  QString keep(const QString &styleResource);
+  QString keep(const QString &styleResource, QgsProcessingFeedback *feedback);
 
   QgsProcessingContext &mContext;
   QString mKey;
@@ -74,7 +75,8 @@ private:
   QString mGiven; // as the user gave it
   std::unique_ptr<QgsFeatureSink> mSink;
   std::shared_ptr<KeptStyles> mStyles;
-  long mAdded = 0;
+  long mAdded = 0, mCut = 0; // features in all, and those with a text that the format cuts
+  bool mCutsTexts;
   bool mIndexLeftOut; // to be made at the end
   int mWalkerField;
   std::optional<QString> mWalker; // whose labels are worn; see Look

@@ -188,6 +188,11 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
   if (!known)
     feedback->pushWarning(tr("Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in "
                              "this extent, and does the table have its classes?"));
+  if (mClear != SpacingRule::clearLimits.usual)
+    feedback->pushWarning(
+        tr("%1 is %2, so this raster is no SIGHT_RASTER for other algorithms: those want the metres at "
+           "which half the marks are clear (%1 0.5).")
+            .arg(QStringLiteral("CLEAR_SIGHT"), plain(mClear)));
   feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
   return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/sight_surface.qml"))}};
 }

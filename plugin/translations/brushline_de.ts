@@ -4938,6 +4938,17 @@
         <source>layer “%1”, route “%2”</source>
         <translation>Layer „%1“, Route „%2“</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n leg(s) do not follow the one before them in the layer (first: %2). Each begins a route of its own, with drift, minutes and places from there. Sort the layer by route, walker, direction and leg if that is not meant.</source>
+        <translation>
+            <numerusform>%1: %n Teilstrecke folgt nicht auf die, die im Layer vor ihr steht (zuerst: %2). Sie beginnt eine eigene Route, mit Abdrift, Minuten und Orten von dort an. Sortieren Sie den Layer nach Route, Geher, Richtung und Teilstrecke, wenn das nicht gemeint ist.</numerusform>
+            <numerusform>%1: %n Teilstrecken folgen nicht auf die, die im Layer vor ihnen steht (zuerst: %2). Jede beginnt eine eigene Route, mit Abdrift, Minuten und Orten von dort an. Sortieren Sie den Layer nach Route, Geher, Richtung und Teilstrecke, wenn das nicht gemeint ist.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, leg %2 of route “%3” after leg %4</source>
+        <translation>%1, Teilstrecke %2 der Route „%3“ nach Teilstrecke %4</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RoutesParameters</name>
@@ -5229,6 +5240,10 @@
     <message>
         <source>Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in this extent, and does the table have its classes?</source>
         <translation>Vom Bewuchs keiner einzigen Zelle ist etwas bekannt, das Raster ist also leer. Liegt der Bewuchs in dieser Ausdehnung, und hat die Tabelle seine Klassen?</translation>
+    </message>
+    <message>
+        <source>%1 is %2, so this raster is no SIGHT_RASTER for other algorithms: those want the metres at which half the marks are clear (%1 0.5).</source>
+        <translation>%1 ist %2, also taugt dieses Raster nicht als SIGHT_RASTER anderer Algorithmen: Die erwarten die Meter, auf die die Hälfte der Marken klar zu sehen ist (%1 0.5).</translation>
     </message>
 </context>
 <context>
@@ -5653,6 +5668,13 @@
     <message>
         <source>%1 of %2 features are in it</source>
         <translation>%1 von %2 Objekten sind darin</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n feature(s) are cut, warnings perhaps among them. Give a name that ends in .gpkg.</source>
+        <translation>
+            <numerusform>%1: „%2“ ist ein Shapefile, das von einem Text 254 Byte behält: Die Texte von %n Objekt sind gekürzt, vielleicht Warnungen darunter. Geben Sie einen Namen an, der auf .gpkg endet.</numerusform>
+            <numerusform>%1: „%2“ ist ein Shapefile, das von einem Text 254 Byte behält: Die Texte von %n Objekten sind gekürzt, vielleicht Warnungen darunter. Geben Sie einen Namen an, der auf .gpkg endet.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

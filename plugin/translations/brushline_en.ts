@@ -572,6 +572,13 @@
             <numerusform>%n routes passed over in all.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n leg(s) do not follow the one before them in the layer (first: %2). Each begins a route of its own, with drift, minutes and places from there. Sort the layer by route, walker, direction and leg if that is not meant.</source>
+        <translation>
+            <numerusform>%1: %n leg does not follow the one before it in the layer (first: %2). It begins a route of its own, with drift, minutes and places from there. Sort the layer by route, walker, direction and leg if that is not meant.</numerusform>
+            <numerusform>%1: %n legs do not follow the one before them in the layer (first: %2). Each begins a route of its own, with drift, minutes and places from there. Sort the layer by route, walker, direction and leg if that is not meant.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>brushline::ShapesReader</name>
@@ -641,6 +648,16 @@
         <translation>
             <numerusform>%1: %n point of layer “%2” without a name passed over.</numerusform>
             <numerusform>%1: %n points of layer “%2” without a name passed over.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>brushline::VectorOutput</name>
+    <message numerus="yes">
+        <source>%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n feature(s) are cut, warnings perhaps among them. Give a name that ends in .gpkg.</source>
+        <translation>
+            <numerusform>%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n feature are cut, warnings perhaps among them. Give a name that ends in .gpkg.</numerusform>
+            <numerusform>%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n features are cut, warnings perhaps among them. Give a name that ends in .gpkg.</numerusform>
         </translation>
     </message>
 </context>

@@ -4938,6 +4938,17 @@
         <source>layer “%1”, route “%2”</source>
         <translation>couche «&#xa0;%1&#xa0;», itinéraire «&#xa0;%2&#xa0;»</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n leg(s) do not follow the one before them in the layer (first: %2). Each begins a route of its own, with drift, minutes and places from there. Sort the layer by route, walker, direction and leg if that is not meant.</source>
+        <translation>
+            <numerusform>%1&#xa0;: %n tronçon ne suit pas celui qui le précède dans la couche (le premier&#xa0;: %2). Il commence un itinéraire à lui, avec dérive, minutes et lieux à partir de là. Triez la couche par itinéraire, marcheur, direction et tronçon si ce n’est pas voulu.</numerusform>
+            <numerusform>%1&#xa0;: %n tronçons ne suivent pas celui qui les précède dans la couche (le premier&#xa0;: %2). Chacun commence un itinéraire à lui, avec dérive, minutes et lieux à partir de là. Triez la couche par itinéraire, marcheur, direction et tronçon si ce n’est pas voulu.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, leg %2 of route “%3” after leg %4</source>
+        <translation>%1, tronçon %2 de l’itinéraire «&#xa0;%3&#xa0;» après le tronçon %4</translation>
+    </message>
 </context>
 <context>
     <name>brushline::RoutesParameters</name>
@@ -5229,6 +5240,10 @@
     <message>
         <source>Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in this extent, and does the table have its classes?</source>
         <translation>Rien n’est connu de la végétation d’aucune cellule, le raster est donc vide. La végétation est-elle dans cette étendue, et la table a-t-elle ses classes&#xa0;?</translation>
+    </message>
+    <message>
+        <source>%1 is %2, so this raster is no SIGHT_RASTER for other algorithms: those want the metres at which half the marks are clear (%1 0.5).</source>
+        <translation>%1 est %2, donc ce raster ne convient pas comme SIGHT_RASTER d’autres algorithmes&#xa0;: ceux-ci attendent les mètres auxquels la moitié des repères sont nets (%1 0.5).</translation>
     </message>
 </context>
 <context>
@@ -5653,6 +5668,13 @@
     <message>
         <source>%1 of %2 features are in it</source>
         <translation>%1 entités sur %2 s’y trouvent</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: “%2” is a shapefile, which keeps 254 bytes of a text: the texts of %n feature(s) are cut, warnings perhaps among them. Give a name that ends in .gpkg.</source>
+        <translation>
+            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» est un shapefile, qui garde 254 octets d’un texte&#xa0;: les textes de %n entité sont coupés, peut-être des avertissements. Donnez un nom qui se termine par .gpkg.</numerusform>
+            <numerusform>%1&#xa0;: «&#xa0;%2&#xa0;» est un shapefile, qui garde 254 octets d’un texte&#xa0;: les textes de %n entités sont coupés, peut-être des avertissements. Donnez un nom qui se termine par .gpkg.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -87,6 +87,44 @@ private slots:
     QCOMPARE(outcome.results.value("ROUTE_COUNT").toInt(), 1);
   }
 
+  // Legs that do not follow one another are routes of their own, and whoever sorted the layer is told.
+  void outOfOrder_data() {
+    QTest::addColumn<QStringList>("order"); // "leg walker line direction"
+    QTest::addColumn<int>("routes");
+    QTest::addColumn<QString>("told"); // empty: nothing
+    const QString two = "2 Ann B out", three = "3 Ann C out";
+    QTest::newRow("in order") << QStringList{"1 Ann A out", two, three} << 1 << "";
+    QTest::newRow("by walker") << QStringList{"1 Ann A out", two, three, "1 Bo A out", "2 Bo B out"} << 1 << "";
+    QTest::newRow("out and back") << QStringList{"1 Ann A out", two, "1 Ann B back", "2 Ann A back"} << 2 << "";
+    QTest::newRow("two routes") << QStringList{"1 Ann A out", two, "1 Ann C out"} << 2 << "";
+    QTest::newRow("a stretch") << QStringList{two, three} << 1 << "";
+    QTest::newRow("pieces") << QStringList{"1 Ann A out", "1 Ann B out", "2 Ann C out"} << 2 << "";
+    QTest::newRow("backwards") << QStringList{three, two, "1 Ann A out"} << 3 << "1 leg(s)";
+    QTest::newRow("one is missing") << QStringList{"1 Ann A out", three} << 2 << "leg 3 of route “loop” after leg 1";
+    QTest::newRow("shuffled") << QStringList{two, "1 Ann A out", three, "2 Ann C out"} << 4 << "2 leg(s)";
+  }
+  void outOfOrder() {
+    QFETCH(QStringList, order);
+    QFETCH(int, routes);
+    QFETCH(QString, told);
+    const QMap<QString, QString> lines{{"A", "LINESTRING(600000 5400000,600300 5400000)"},
+                                       {"B", "LINESTRING(600300 5400000,600300 5400200)"},
+                                       {"C", "LINESTRING(600300 5400200,600150 5400350)"}};
+    std::vector<Row> rows;
+    for (const QString &each : order) {
+      const QStringList cells = each.split(' ');
+      rows.push_back({wkt(lines[cells[2]]), {"loop", cells[0].toInt(), cells[1], cells[3]}});
+    }
+    const Layer legs = layer("legs", "LineString", crs,
+                             {field("route", FieldType::Text), field("leg", FieldType::Integer),
+                              field("walker", FieldType::Text), field("direction", FieldType::Text)},
+                             rows);
+    const Outcome outcome = annotate({{"INPUT", valueOf(legs)}, {"OUTPUT", path("ordered.gpkg")}});
+    QCOMPARE(outcome.results.value("ROUTE_COUNT").toInt(), routes);
+    QCOMPARE(outcome.warnings.filter("do not follow").size(), told.isEmpty() ? 0 : 1);
+    QVERIFY2(outcome.said().contains(told), qPrintable(outcome.said()));
+  }
+
   // Two routes with one name: the second's legs are looked at too.
   void oneNameTwice() {
     const QString elsewhere = "LINESTRING(610000 5400000,610300 5400000)";

@@ -31,7 +31,7 @@ struct Outputs {
       second->add(feature);
     }
   }
-  QVariantMap finish(QgsFeedback *feedback = nullptr) {
+  QVariantMap finish(QgsProcessingFeedback *feedback = nullptr) {
     return VectorOutput::finishAll({{first.get(), QString()}, {nullptr, QString()}, {second.get(), QString()}},
                                    feedback);
   }
@@ -61,6 +61,8 @@ private slots:
   void noneStaysAfterACancel();
   void noneStaysAfterAFailure();
   void noneStaysUnfinished();
+  void cutTextsAreTold_data();
+  void cutTextsAreTold();
 };
 
 void VectorOutputTest::allStay_data() {
@@ -92,9 +94,9 @@ void VectorOutputTest::allStay() {
 
 void VectorOutputTest::noneStaysAfterACancel() {
   Outputs outputs(QStringLiteral(".gpkg"));
-  QgsFeedback feedback;
-  feedback.cancel();
-  QVERIFY_EXCEPTION_THROWN(outputs.finish(&feedback), Cancelled);
+  Ear ear;
+  ear.cancel();
+  QVERIFY_EXCEPTION_THROWN(outputs.finish(&ear), Cancelled);
   QCOMPARE(outputs.left(), QStringList());
 }
 
@@ -108,6 +110,47 @@ void VectorOutputTest::noneStaysAfterAFailure() {
 void VectorOutputTest::noneStaysUnfinished() {
   Outputs outputs(QStringLiteral(".gpkg"));
   QCOMPARE(outputs.left(), QStringList());
+}
+
+void VectorOutputTest::cutTextsAreTold_data() {
+  QTest::addColumn<QString>("ending");
+  QTest::addColumn<bool>("told");
+  QTest::newRow("shapefile") << ".shp" << true;
+  QTest::newRow("GeoPackage") << ".gpkg" << false;
+}
+
+// What is told to be cut is what is cut in the file, and nothing else.
+void VectorOutputTest::cutTextsAreTold() {
+  QFETCH(QString, ending);
+  QFETCH(bool, told);
+  const QTemporaryDir folder;
+  const IdleAlgorithm algorithm{Definitions{new QgsProcessingParameterFeatureSink("FIRST", "FIRST")}};
+  const QVariantMap parameters{{"FIRST", folder.filePath("first" + ending)}};
+  QgsProcessingContext context;
+  const ParameterReader reader(algorithm, parameters, context);
+  const QgsFields fields = fieldsOf({{"number", FieldType::Integer}, {"warnings", FieldType::Text}});
+  VectorOutput output(reader, QStringLiteral("FIRST"), fields, host::point,
+                      QgsCoordinateReferenceSystem(QStringLiteral("EPSG:32633")));
+  const QStringList texts{QString(254, 'x'), QString(255, 'x'), QString(127, QChar(0xe9)), QString(128, QChar(0xe9))};
+  for (const QString &text : texts) {
+    QgsFeature feature(fields);
+    feature.setGeometry(QgsGeometry::fromPointXY({10, 0}));
+    feature.setAttributes(QVector<QVariant>{1, text});
+    output.add(feature);
+  }
+  Ear ear;
+  const QString path = output.finish(QString(), &ear);
+  int cut = 0;
+  const QgsVectorLayer layer(path, QStringLiteral("written"), QStringLiteral("ogr"));
+  const Output written = read(layer);
+  QCOMPARE(written.rows.size(), size_t(4));
+  for (size_t i = 0; i < 4; ++i)
+    cut += written.rows[i].text("warnings") != texts[int(i)];
+  QCOMPARE(cut, told ? 2 : 0); // an é takes two bytes
+  QCOMPARE(ear.warnings.size(), told ? 1 : 0);
+  if (told)
+    QVERIFY2(ear.warnings[0].contains("2 feature(s)") && ear.warnings[0].contains("FIRST"),
+             qPrintable(ear.warnings[0]));
 }
 
 BRUSHLINE_HOST_TEST_MAIN(VectorOutputTest)

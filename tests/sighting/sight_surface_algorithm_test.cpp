@@ -96,6 +96,7 @@ private slots:
     QVERIFY2(outcome.ok, qPrintable(outcome.said()));
     // A quarter is clear at twice the half distance, by the exponential law.
     QVERIFY(std::abs(at(file("b.tif"), 600055, 5400055) - 2 * 42) < 1e-3);
+    QCOMPARE(outcome.warnings.filter("SIGHT_RASTER").size(), 1); // it is none
   }
 
   // 500 stems per hectare of 0.25 m: 55.452 m (Poisson stand, computed).
