@@ -62,8 +62,23 @@ private slots:
     const auto walked = way.walkedBy(Walker());
     VERIFY_NEAR(walked.stepsTo(450) / walked.stepsTo(300), 1.5, 1e-4, "steps");
     VERIFY_NEAR(walked.timeTo(450)->seconds() / walked.timeTo(300)->seconds(), 1.5, 1e-4, "time");
-    QVERIFY(walked.stepsTo(300) > 390 * 1.05); // uphill steps are shorter
-    QVERIFY(double(way.profile()->heights.size() - 1) * way.profile()->step.metres() >= 499);
+    // One in ten is 5.711 degrees. By the table of Moss 1917 a step of 30.4 inches on the level is 27.6 long at 5
+    // degrees and 24.4 at 10: 27.145 here, so 0.89293 of it. 300 m of the map are 301.496 m of the slope, and 1.3 steps
+    // a metre over 0.89293 make 438.94.
+    VERIFY_NEAR(walked.stepsTo(300), 438.94, 0.01, "uphill steps are shorter");
+    // Irmischer and Clarke's 0.11 + 0.67 exp(-(10 + 2)^2 / 1800) m/s: 0.72849.
+    VERIFY_NEAR(walked.timeTo(300)->seconds(), 300 / 0.72849, 0.01, "time uphill");
+    // Of the leg and the 200 m beyond, by steps of no more than a cell: it rises by a tenth all the way.
+    const auto &heights = way.profile()->heights;
+    const double step = way.profile()->step.metres(), run = double(heights.size() - 1) * step;
+    QVERIFY(step <= 10 + 1e-9 && run >= 500 - 1e-6 && run < 500 + step);
+    VERIFY_NEAR(heights.back() - heights.front(), run / 10, 1e-4, "rise");
+
+    // Down the same slope to the start: between 29.2 inches at 5 degrees and 28.3 at 10 it is 29.072, 0.95632 of the
+    // level step, and the steps are 409.85. The speed is 0.11 + 0.67 exp(-(-10 + 2)^2 / 1800) m/s: 0.75660.
+    const LegWay back(to, from, geodesicBetween(to, from), Length::metres(200), terrain.get(), nullptr, nullptr);
+    VERIFY_NEAR(back.walkedBy(Walker()).stepsTo(300), 409.85, 0.01, "downhill");
+    VERIFY_NEAR(back.walkedBy(Walker()).timeTo(300)->seconds(), 300 / 0.75660, 0.01, "time downhill");
   }
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "sighting/footing.h"
 
+#include "support/near.h"
+
 #include <QtTest>
 
 #include <cmath>
@@ -65,7 +67,8 @@ private slots:
     shape.top = 49;
     shape.columns = shape.rows = 200;
     shape.cell_width = shape.cell_height = 0.01;
-    const auto land = [&](float known) { // rises northward by 300 m in 1.1 km; a value in the northern half
+    // Rises northward by 300 m over a cell of 0.01 degrees, so by 30 m on the line; a value in the northern half.
+    const auto land = [&](float known) {
       return TiledGrid(shape, [known](const CellWindow &window) {
         std::vector<float> cells;
         for (int64_t row = window.row; row < window.row + window.rows; ++row)
@@ -75,7 +78,19 @@ private slots:
     };
     Terrain hole(land(std::numeric_limits<float>::quiet_NaN()), same), hill(land(30300), same);
     QVERIFY(std::abs(stepsAlong(from, line, walker, &hole, nullptr, nullptr) - level) < 1e-9); // not known: level
-    QVERIFY(stepsAlong(from, line, walker, &hill, nullptr, nullptr) > 1.1 * level);
+
+    // 30 m on 111.2 m: 15.1 degrees. By the table of Moss 1917 steps of 30.4 inches on the level are, on such ground,
+    // between 22.1 (15 degrees) and 19.7 inches (20 degrees) long uphill, between 27.6 and 26.4 downhill.
+    const double way = std::hypot(line.length.metres(), 30);
+    const double past15 = Angle::radians(std::atan2(30, line.length.metres())).degrees() - 15;
+    QVERIFY(past15 > 0 && past15 < 5);
+    const double uphill = 1.3 * way * 30.4 / (22.1 + past15 / 5 * (19.7 - 22.1));
+    const double downhill = 1.3 * way * 30.4 / (27.6 + past15 / 5 * (26.4 - 27.6));
+    VERIFY_NEAR(stepsAlong(from, line, walker, &hill, nullptr, nullptr), uphill, 1e-3, "uphill");
+    VERIFY_NEAR(stepsAlong(from, line, walker, &hill, &cover, &table), 1.25 * uphill, 1e-3, "uphill in brush");
+    const Place top{Angle::degrees(48.001), Angle::degrees(-67)};
+    VERIFY_NEAR(stepsAlong(top, geodesicBetween(top, from), walker, &hill, nullptr, nullptr), downhill, 1e-3,
+                "downhill");
   }
 };
 
