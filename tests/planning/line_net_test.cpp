@@ -4,6 +4,8 @@
 #include "shared/geodesic.h"
 #include "support/near.h"
 
+#include <algorithm>
+
 using namespace brushline;
 
 namespace {
@@ -78,24 +80,41 @@ private slots:
 
   void walks() {
     const Place a = place(47, 8), b = from(a, 90, 100), c = from(b, 0, 100), d = from(c, 270, 100);
-    const auto lengthOf = [](const std::vector<Place> &places) {
-      double metres = 0;
-      for (size_t i = 1; i < places.size(); ++i)
-        metres += geodesicBetween(places[i - 1], places[i]).length.metres();
-      return metres;
-    };
-    const LineNet open({line("", {{a, b, c, d}})}), ring({line("", {{a, b, c, d, a}})});
-    for (const LineNet *net : {&open, &ring}) {
-      const OnLine one = *net->nearest(from(a, 90, 30), Length::metres(1)),
-                   other = *net->nearest(from(d, 90, 40), Length::metres(1));
-      const auto there = net->walk(one, other), back = net->walk(other, one);
-      const double expected = net == &open ? 230 : 170;
-      VERIFY_NEAR(lengthOf(there), expected, 0.01, "there");
-      VERIFY_NEAR(lengthOf(back), expected, 0.01, "back");
-      QCOMPARE(there.size(), size_t(4));
-      QCOMPARE(back.size(), size_t(4));
-      QCOMPARE(net->walk(one, one).size(), size_t(2));
-    }
+    // Between 30 m from a towards b and 40 m from d towards c: over b and c 230 m, over a and d 170 m. The same line is
+    // alone, or the second part of the second line.
+    const Place one = from(a, 90, 30), further = from(a, 90, 80), other = from(d, 90, 40);
+    const std::vector<Place> overB{one, b, c, other}, overA{one, a, d, other};
+    const std::vector<Place> far{from(a, 180, 5000), from(a, 180, 6000)},
+        farther{from(a, 180, 7000), from(a, 180, 8000)};
+    int walked = 0;
+    for (const bool closed : {false, true})
+      for (const bool alone : {true, false}) {
+        std::vector<Place> way{a, b, c, d};
+        if (closed)
+          way.push_back(a);
+        const LineNet net(alone ? std::vector<Shape>{line("", {way})}
+                                : std::vector<Shape>{line("far", {far}), line("", {farther, way})});
+        const auto on = [&](const Place &place) { return *net.nearest(place, Length::metres(1)); };
+        const std::string where = std::string(closed ? "closed" : "open") + (alone ? ", alone" : ", among others");
+        QCOMPARE(on(one).line, size_t(alone ? 0 : 1));
+        QCOMPARE(on(one).part, size_t(alone ? 0 : 1));
+        const auto checked = [&](const Place &start, const Place &end, std::vector<Place> expected) {
+          for (const bool back : {false, true}) {
+            const std::vector<Place> places = back ? net.walk(on(end), on(start)) : net.walk(on(start), on(end));
+            QCOMPARE(places.size(), expected.size());
+            for (size_t i = 0; i < expected.size(); ++i)
+              VERIFY_NEAR(geodesicBetween(places[i], expected[i]).length.metres(), 0, 0.001,
+                          where + (back ? ", back, " : ", there, ") + std::to_string(i));
+            std::reverse(expected.begin(), expected.end());
+            ++walked;
+          }
+        };
+        checked(one, other, closed ? overA : overB);
+        checked(one, further, {one, further}); // on one edge
+        checked(one, one, {one, one});
+        checked(further, from(b, 0, 60), {further, b, from(b, 0, 60)});
+      }
+    QCOMPARE(walked, 32); // each there and back
   }
 };
 
