@@ -136,6 +136,45 @@ private slots:
     }
   }
 
+  // A UTM grid has no end a quarter of the Earth from its meridian (9 east). Along the equator, which it draws
+  // straight, 90 on the grid is east: a turn of the equator is 2 pi 6378137 m long.
+  void beyondTheGrid() {
+    const double degree = 6378137 * Angle::pi / 180; // of the equator, metres
+    const GridNorth grid("EPSG:32632");
+    const ReadLeg kilometre{Angle::degrees(90), Length::metres(1000)};
+    const ReadLeg out{Angle::degrees(90), Length::metres(50 * degree)};   // to where the grid has no end
+    const ReadLeg wide{Angle::degrees(90), Length::metres(100 * degree)}; // there half way
+    const auto plotted = [&](double longitude, const std::vector<ReadLeg> &legs, North north) {
+      return plotLegs(place(0, longitude), legs, field(), north, grid, Progress());
+    };
+
+    const PlottedLegs none = plotted(99, {kilometre, kilometre}, North::Grid);
+    QVERIFY(none.stop == PlottedLegs::Stop::NoGrid);
+    QCOMPARE(none.places.size(), size_t(1));
+    VERIFY_NEAR(none.places[0].longitude.degrees(), 99, 0, "start");
+    QVERIFY(none.bearings.empty());
+
+    // What was laid before stays, and nothing comes after.
+    const PlottedLegs some = plotted(49, {out, kilometre, kilometre}, North::Grid);
+    QVERIFY(some.stop == PlottedLegs::Stop::NoGrid);
+    QCOMPARE(some.places.size(), size_t(2));
+    QCOMPARE(some.bearings.size(), size_t(1));
+    VERIFY_NEAR(some.bearings[0].degrees(), 90, 1e-6, "the leg laid");
+    VERIFY_NEAR(some.places[1].longitude.degrees(), 99, 1e-6, "its end");
+    VERIFY_NEAR(some.places[1].latitude.degrees(), 0, 1e-6, "its end");
+
+    const PlottedLegs middle = plotted(49, {wide}, North::Grid);
+    QVERIFY(middle.stop == PlottedLegs::Stop::NoGrid);
+    QCOMPARE(middle.places.size(), size_t(1));
+
+    // Who reads from other norths needs no grid.
+    for (const North north : {North::Magnetic, North::True}) {
+      const PlottedLegs all = plotted(99, {kilometre, kilometre}, north);
+      QVERIFY(all.stop == PlottedLegs::Stop::None);
+      QCOMPARE(all.places.size(), size_t(3));
+    }
+  }
+
   void cancels() {
     struct Now : Progress {
       bool cancelled() const override { return true; }
