@@ -36,6 +36,43 @@ std::vector<WalkedLeg> compare(const CleanTrack &track, const std::vector<XY> &p
 XY polar(double degrees, double metres) {
   return {metres * std::sin(degrees * Angle::pi / 180), metres * std::cos(degrees * Angle::pi / 180)};
 }
+
+// How a leg was walked: degrees to the right of the meant bearing, and share of the meant length.
+struct Walked {
+  double turn = 0, share = 1;
+};
+
+// Legs of 100 m, north and east in turn, each walked in its way. "y" for one that is like its plan, else "n". Nothing
+// need be found on the track: it is cut in its corners.
+std::string likeness(const std::vector<Walked> &walked, bool begun = false, size_t anyWay = size_t(-1)) {
+  const Place &origin = sites[0].origin;
+  std::vector<XY> plan{{0, 0}}, way{{0, 0}};
+  const auto onward = [](std::vector<XY> &line, const XY &step) {
+    line.push_back({line.back()[0] + step[0], line.back()[1] + step[1]});
+  };
+  TrackCuts cuts;
+  cuts.partial = begun;
+  double metres = 0; // a fix each
+  const auto cut = [&](bool atEnd) {
+    const auto fix = size_t(std::lround(metres));
+    cuts.cuts.push_back({{way.back()[0], way.back()[1]}, fix, fix, atEnd});
+  };
+  cut(true);
+  for (size_t i = 0; i < walked.size(); ++i) {
+    const double bearing = i % 2 == 0 ? 0 : 90;
+    onward(plan, polar(bearing, 100));
+    onward(way, polar(bearing + walked[i].turn, 100 * walked[i].share));
+    metres += 100 * walked[i].share;
+    cut(i + 1 == walked.size());
+  }
+  auto legs = planned(plan, origin);
+  if (anyWay < legs.size())
+    legs[anyWay].any_way = true;
+  std::string text;
+  for (const WalkedLeg &leg : compareLegs(trackOf(along(way, 1)), cuts, legs, LocalPlane(origin), 4, Progress()))
+    text += leg.like ? 'y' : 'n';
+  return text;
+}
 } // namespace
 
 class LegComparisonTest : public QObject {
@@ -123,6 +160,56 @@ private slots:
     VERIFY_NEAR(*legs[0].stand_min, 1, 1e-9, "first");
     VERIFY_NEAR(*legs[1].minutes, 75. / 60 + 1, 0.02, "second");
     VERIFY_NEAR(*legs[1].stand_min, 1, 1e-9, "second");
+
+    // Where one is at which minute, by 2 m a second: the first leg runs from when one walks off, after the stand at the
+    // start, and its stand of a minute lies 80 m on; the second from the arrival at the turn, with its stand there.
+    QCOMPARE(legs[0].profile.size(), size_t(101));
+    for (const ProfilePoint &point : legs[0].profile)
+      VERIFY_NEAR(*point.at_min, point.at_m / 120 + (point.at_m > 81 ? 1 : 0), 1e-6, std::to_string(point.at_m));
+    VERIFY_NEAR(legs[0].profile.back().at_m, 200, 1e-4, "end");
+    VERIFY_NEAR(*legs[0].profile.back().at_min, *legs[0].minutes, 1e-12, "end");
+    QCOMPARE(legs[1].profile.size(), size_t(76));
+    for (const ProfilePoint &point : legs[1].profile)
+      VERIFY_NEAR(*point.at_min, point.at_m / 120 + (point.at_m > 1 ? 1 : 0), 1e-6, std::to_string(point.at_m));
+    VERIFY_NEAR(legs[1].profile.back().at_m, 150, 1e-4, "end");
+    VERIFY_NEAR(*legs[1].profile.back().at_min, *legs[1].minutes, 1e-12, "end");
+  }
+
+  // 45 degrees and twice or half the length, by hand, each with a degree or a metre to spare.
+  void like() {
+    const auto turned = [](const std::vector<double> &turns) {
+      std::vector<Walked> walked;
+      for (const double turn : turns)
+        walked.push_back({turn, 1});
+      return likeness(walked);
+    };
+    // One or two legs are held against the plan.
+    QCOMPARE(turned({44}), std::string("y"));
+    QCOMPARE(turned({46}), std::string("n"));
+    QCOMPARE(turned({-44}), std::string("y"));
+    QCOMPARE(turned({-46}), std::string("n"));
+    QCOMPARE(turned({46, 46}), std::string("nn"));
+    QCOMPARE(turned({46, 0}), std::string("ny"));
+    // From three on a turn that they have in common is the compass's.
+    QCOMPARE(turned({60, 60, 60}), std::string("yyy"));
+    QCOMPARE(turned({60, 60, 104}), std::string("yyy"));
+    QCOMPARE(turned({60, 60, 106}), std::string("yyn"));
+    QCOMPARE(turned({60, 60, 16}), std::string("yyy"));
+    QCOMPARE(turned({60, 60, 14}), std::string("yyn"));
+    QCOMPARE(turned({0, 46, 0}), std::string("yny"));
+    QCOMPARE(turned({170, 170, -146}), std::string("yyy")); // 44 apart, across south
+    QCOMPARE(turned({170, 170, -144}), std::string("yyn"));
+    // Lengths, by themselves.
+    QCOMPARE(likeness({{0, 1.99}, {0, 0.51}}), std::string("yy"));
+    QCOMPARE(likeness({{0, 2.01}, {0, 1}}), std::string("ny"));
+    QCOMPARE(likeness({{0, 1}, {0, 0.49}, {0, 1}}), std::string("yny"));
+    // A leg that was only begun has no length yet, but a bearing.
+    QCOMPARE(likeness({{0, 1}, {0, 0.3}}, true), std::string("yy"));
+    QCOMPARE(likeness({{0, 1}, {0, 0.3}}), std::string("yn"));
+    QCOMPARE(likeness({{0, 1}, {46, 0.3}}, true), std::string("yn"));
+    // Nobody says how the way to the next part of a route is walked; it has no say in what the others have in common.
+    QCOMPARE(likeness({{0, 1}, {50, 2.5}, {0, 1}}, false, 1), std::string("yyy"));
+    QCOMPARE(likeness({{46, 1}, {46, 1}, {46, 1}}, false, 1), std::string("nyn"));
   }
 
   void whatIsNotKnown() {
@@ -134,6 +221,10 @@ private slots:
     QCOMPARE(legs.size(), size_t(3));
     QVERIFY(legs[0].share == LegShare::Whole && legs[1].share == LegShare::Begun && legs[2].share == LegShare::None);
     QVERIFY(legs[0].walked_m && !legs[0].minutes && !legs[0].stand_min);
+    QVERIFY(!legs[0].profile.empty() && !legs[1].profile.empty());
+    for (const auto *leg : {&legs[0], &legs[1]})
+      for (const ProfilePoint &point : leg->profile)
+        QVERIFY(!point.at_min);
     QVERIFY(legs[1].walked && legs[1].brg_diff && !legs[1].dist_diff && !legs[1].miss_m && !legs[1].own_m);
     VERIFY_NEAR(*legs[1].walked_m, 60, 1e-5, "begun");
     QVERIFY(!legs[2].walked && !legs[2].walked_m && !legs[2].cross_m && !legs[2].brg_diff && legs[2].profile.empty());
@@ -145,6 +236,12 @@ private slots:
     QVERIFY(!two[0].end_seen && two[0].start_seen && !two[1].start_seen);
     for (const WalkedLeg &leg : two)
       QVERIFY(leg.brg_diff && !leg.walked_m && !leg.dist_diff && !leg.miss_m && !leg.minutes);
+    // Minutes run from where the first leg began, to no end; the second one's beginning was not seen.
+    VERIFY_NEAR(*two[0].profile[5].at_min, 5. / 60, 1e-9, "sixth fix");
+    QVERIFY(!two[0].profile.back().at_min);
+    QVERIFY(!two[1].profile.empty());
+    for (const ProfilePoint &point : two[1].profile)
+      QVERIFY(!point.at_min);
   }
 
   // A difference across north is a small one.
