@@ -7,6 +7,7 @@
 
 #include <proj.h>
 
+#include <limits>
 #include <memory>
 #include <set>
 #include <stdexcept>
@@ -29,6 +30,8 @@ private slots:
   void anyTurnOfLongitude();
   void poles();
   void outOfReach();
+  void bearingOfPoints();
+  void theShorterWayRound();
   void worldWidth_data();
   void worldWidth();
   void notProjected_data();
@@ -232,6 +235,53 @@ void GridNorthTest::outOfReach() {
   const GridNorth grid("EPSG:32632");
   QVERIFY(std::isnan(grid.at(place(0, 99)).east.degrees()));
   QVERIFY(std::isfinite(grid.at(place(47, 9)).east.degrees())); // and the next answer is whole again
+}
+
+// By hand, on a grid that ends: clockwise from the grid's lines to the north; nothing where a number is missing.
+void GridNorthTest::bearingOfPoints() {
+  const GridNorth grid("EPSG:32632");
+  constexpr double angle = 36.86989764584402; // atan(3/4), computed
+  const GridPoint from{500000, 5000000};
+  const auto to = [&](double east, double north) {
+    return grid.bearing(from, {from.easting + east, from.northing + north}).degrees();
+  };
+  VERIFY_NEAR(to(300, 400), angle, 1e-9, "north east");
+  VERIFY_NEAR(to(300, -400), 180 - angle, 1e-9, "south east");
+  VERIFY_NEAR(to(-300, -400), 180 + angle, 1e-9, "south west");
+  VERIFY_NEAR(to(-300, 400), 360 - angle, 1e-9, "north west");
+  VERIFY_NEAR(to(3e7, 4e7), angle, 1e-9, "farther than the Earth is wide: no other way");
+  const double gap = std::numeric_limits<double>::quiet_NaN();
+  QVERIFY(std::isnan(grid.bearing({gap, 5000000}, from).degrees()));
+  QVERIFY(std::isnan(grid.bearing({500000, gap}, from).degrees()));
+  QVERIFY(std::isnan(grid.bearing(from, {gap, 5000100}).degrees()));
+  QVERIFY(std::isnan(grid.bearing(from, {500100, gap}).degrees()));
+  const GridNorth world("EPSG:3857");
+  QVERIFY(std::isnan(world.bearing({gap, 0}, {0, 100}).degrees()));
+  QVERIFY(std::isnan(world.bearing({0, 0}, {100, gap}).degrees()));
+  QVERIFY(std::isnan(grid.at(place(gap, 9)).east.degrees()));
+  QVERIFY(std::isnan(grid.at(place(47, gap)).east.degrees()));
+}
+
+// By hand: on a map that goes on round the Earth, 2 pi 6378137 wide, a line longer than half of it to the one side is
+// shorter to the other.
+void GridNorthTest::theShorterWayRound() {
+  const double world = 2 * Angle::pi * 6378137;
+  constexpr double angle = 36.86989764584402;          // atan(3/4), computed
+  for (const char *crs : {"EPSG:3857", "EPSG:3832"}) { // cut at 180 degrees, and 150 degrees farther east
+    const GridNorth grid(crs);
+    const auto bearing = [&](double x, double toX, double toY) { return grid.bearing({x, 0}, {toX, toY}).degrees(); };
+    const double edge = world / 2;
+    VERIFY_NEAR(bearing(edge - 100, 200 - edge, 400), angle, 1e-6, crs);       // 300 m east over the edge
+    VERIFY_NEAR(bearing(200 - edge, edge - 100, 400), 360 - angle, 1e-6, crs); // and back
+    VERIFY_NEAR(bearing(edge - 100, 200 - edge, 0), 90, 1e-9, crs);
+    VERIFY_NEAR(bearing(200 - edge, edge - 100, 0), 270, 1e-9, crs);
+    VERIFY_NEAR(bearing(0, 0.49 * world, 0), 90, 1e-9, crs); // just less than half of it, and just more
+    VERIFY_NEAR(bearing(0, 0.51 * world, 0), 270, 1e-9, crs);
+    VERIFY_NEAR(bearing(0, -0.49 * world, 0), 270, 1e-9, crs);
+    VERIFY_NEAR(bearing(0, -0.51 * world, 0), 90, 1e-9, crs);
+    VERIFY_NEAR(bearing(0, 0.7 * world, 0.4 * world), 360 - angle, 1e-9, crs); // 0.3 west and 0.4 north
+    VERIFY_NEAR(bearing(0, 2 * world + 300, 400), angle, 1e-6, crs);           // another turn
+  }
 }
 
 // By the formulas of EPSG guidance note 7-2 for x (Mercator variants A and B, Pseudo-Mercator, Lambert cylindrical
