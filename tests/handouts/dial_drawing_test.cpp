@@ -8,6 +8,8 @@
 
 #include <QtTest>
 
+#include <algorithm>
+
 using namespace brushline;
 
 namespace {
@@ -27,11 +29,15 @@ private slots:
       const Drawing drawing = drawDial({"042", Angle::degrees(dial), {}}, area, ruler);
       const Spot middle = middleOf(drawing);
       const std::string letters = "NESW";
+      std::string found;
       for (const DrawnText &text : test::textsOf(drawing))
         if (const size_t i = letters.find(text.text); text.text.size() == 1 && i != std::string::npos) {
           const Area box = test::boxOf(text, ruler);
           VERIFY_NEAR(test::turnBetween(turnOf(middle, box.centre()), 90.0 * double(i) - dial), 0, 0.5, text.text);
+          found += text.text;
         }
+      std::sort(found.begin(), found.end());
+      QCOMPARE(found, std::string("ENSW")); // each once
     }
   }
   void theNeedleLiesOverNorthOrBesideIt() {

@@ -509,6 +509,7 @@ private slots:
   // held against the obstacles' own boxes (all obstacles here are boxes, so this is exact).
   void shortestOut() {
     Random random(77);
+    int compared = 0, tried = 0;
     for (int i = 0; i < 300; ++i) {
       Course course;
       course.bearing = random.between(0, 360);
@@ -539,9 +540,11 @@ private slots:
       VERIFY_AT(blocked < 300 && first.leaves_m <= blocked, where);
       if (leg.detours.size() > 1 || !leg.not_passed.empty())
         continue; // detours in a row decide together
+      ++compared;
       double best = 1e9;
       for (const double sign : {1.0, -1.0})
         for (double out = 0; out < first.out_m - 0.5; out += 0.5) { // all corners lie on whole metres
+          ++tried;
           // The turns nearest to the blocked place.
           const auto side = [&](double x) { return free(x, x, std::min(0.0, sign * out), std::max(0.0, sign * out)); };
           double leaves = blocked, returns = blocked;
@@ -554,6 +557,8 @@ private slots:
         }
       VERIFY_AT(best > first.out_m, where);
     }
+    QVERIFY2(compared > 100 && tried > 5000,
+             qPrintable(QStringLiteral("%1 detours against %2 ways out").arg(compared).arg(tried)));
   }
 
   // Legs of tens of kilometres: the detour closes as exactly, and the pond is kept clear.

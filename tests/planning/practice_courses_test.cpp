@@ -59,6 +59,8 @@ std::string wrong(const Land &land, const PracticeCourses &made) {
   const CourseRule &rule = land.setting.rule;
   if (made.failure)
     return "failed";
+  if (int(made.set.courses.size()) != rule.courses)
+    return "number of courses";
   std::set<size_t> used;
   for (const Course &course : made.set.courses) {
     if (course.spots.size() != size_t(rule.legs) + 1)
@@ -79,6 +81,7 @@ std::string wrong(const Land &land, const PracticeCourses &made) {
     used.insert(course.spots.begin(), course.spots.end());
   }
   // The reach of each leg, by the formulas of drift.h for one hop.
+  int compared = 0;
   const double degree = Angle::pi / 180;
   for (const Course &course : made.set.courses)
     for (size_t i = 1; i < course.spots.size(); ++i) {
@@ -88,10 +91,13 @@ std::string wrong(const Land &land, const PracticeCourses &made) {
       for (const size_t other : used) {
         if (other == course.spots[i] || (made.spots[other].is_start && made.spots[course.spots[i]].is_start))
           continue;
+        ++compared;
         if (geodesicBetween(end, made.spots[other].place).length.metres() < reach - 0.002)
           return "controls too near";
       }
     }
+  if (compared == 0)
+    return "nothing compared";
   return std::string();
 }
 

@@ -105,13 +105,16 @@ private slots:
     for (const auto &each : {fixes, paused}) {
       const CleanTrack track = clean(each);
       QCOMPARE(track.stands, size_t(1));
+      int marked = 0;
       for (const CleanFix &one : track.fixes)
         if (one.stand) {
+          ++marked;
           VERIFY_NEAR(one.at.east, 100, 2, "stand");
           VERIFY_NEAR(one.at.north, 0, 1, "stand");
           VERIFY_NEAR(*one.arrived_s, 100, 5, "stand");
           VERIFY_NEAR(*one.left_s, 220, 5, "stand");
         }
+      QCOMPARE(marked, 1);
     }
     // Crawling through a thicket at 0.3 m/s is walking.
     fixes.clear();
