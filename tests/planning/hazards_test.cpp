@@ -116,6 +116,80 @@ private slots:
     QCOMPARE(text(found[0].stretches), QString("195.00-205.00"));
   }
 
+  // By hand: each shape of an index by its own distance, and by its own number.
+  void shapesOfAnIndex() {
+    const Scene scene;
+    const auto line = ShapeKind::Line, point = ShapeKind::Point, area = ShapeKind::Polygon;
+    Shape two = scene.shape(line, {{50, -9}, {50, 9}});
+    two.parts.push_back(scene.shape(line, {{250, -9}, {250, 9}}).parts[0]);
+    std::vector<std::pair<double, double>> fine; // edges of 10 m, so that the index parts them
+    for (int i = 0; i < 40; ++i)
+      fine.emplace_back(80 + 10 * i, 25);
+    const std::vector<std::pair<Shape, std::optional<double>>> given{
+        {two, 10},
+        {scene.shape(point, {{100, 0}}), std::nullopt},
+        {scene.shape(point, {{100, 30}}), 50},
+        {scene.shape(line, {{400, -9}, {400, 9}}), 60}, // beyond the end
+        {scene.shape(area, {{100, -50}, {150, -50}, {150, 50}, {100, 50}}), 0},
+        {scene.shape(area, {{100, -50}, {150, -50}, {150, 50}, {100, 50}}), 20},
+        {scene.shape(line, fine), 25.1}, // sqrt(25.1^2 - 25^2) = 2.24
+        {scene.shape(line, {{0, 70}, {300, 70}}), 60},
+        {scene.shape(area, {{-100, -500}, {900, -500}, {900, 500}, {-100, 500}}), 5}, // all round
+    };
+    std::vector<Shape> all;
+    for (const auto &each : given)
+      all.push_back(each.first);
+    const auto distanceOf = [&](size_t i) {
+      return given[i].second ? std::optional(Length::metres(*given[i].second)) : std::nullopt;
+    };
+    QStringList found;
+    for (const NearShape &near : shapesNear(Shapes(all), scene.line(), distanceOf, Length::metres(60)))
+      found << QString::number(near.shape) + ": " + text(near.stretches);
+    QCOMPARE(found.join("; "), QString("0: 40.00-60.00 240.00-260.00; 2: 60.00-140.00; 4: 100.00-150.00; "
+                                       "5: 80.00-170.00; 6: 77.76-300.00; 8: 0.00-300.00"));
+  }
+
+  // At random: the index gives of each shape what the shape alone gives.
+  void indexAgreesWithShapesAlone() {
+    test::Random random(22);
+    int stretches = 0, inside = 0;
+    for (int round = 0; round < 30; ++round) {
+      Scene scene;
+      scene.start = {Angle::degrees(random.between(-80, 80)), Angle::degrees(random.between(-180, 180))};
+      scene.direction = random.between(0, 360);
+      std::vector<Shape> all;
+      std::vector<double> distances;
+      for (int i = 0; i < 30; ++i) {
+        std::vector<std::pair<double, double>> points;
+        const double middle = random.between(-300, 600), off = random.between(-300, 300);
+        const int corners = i % 3 == 0 ? 1 : 40;
+        for (int k = 0; k < corners; ++k) {
+          const double turn = 2 * M_PI * k / corners, radius = random.between(20, i % 2 ? 500 : 100);
+          points.emplace_back(middle + radius * std::cos(turn), off + radius * std::sin(turn));
+        }
+        const ShapeKind kinds[] = {ShapeKind::Point, ShapeKind::Line, ShapeKind::Polygon};
+        all.push_back(scene.shape(kinds[i % 3], points));
+        distances.push_back(random.between(0, 60));
+      }
+      const auto distanceOf = [&](size_t i) { return std::optional(Length::metres(distances[i])); };
+      const auto found = shapesNear(Shapes(all), scene.line(), distanceOf, Length::metres(60));
+      auto next = found.begin();
+      for (size_t i = 0; i < all.size(); ++i) {
+        const auto alone = stretchesNear(all[i], scene.line(), distances[i]);
+        const bool told = next != found.end() && next->shape == i;
+        VERIFY_AT(told == !alone.empty(), std::to_string(round) + ", shape " + std::to_string(i));
+        if (!told)
+          continue;
+        QCOMPARE(text(next->stretches), text(alone));
+        stretches += int(alone.size());
+        inside += all[i].kind == ShapeKind::Polygon;
+        ++next;
+      }
+      QVERIFY(next == found.end());
+    }
+    QVERIFY2(stretches > 300 && inside > 60, qPrintable(QStringLiteral("%1, %2").arg(stretches).arg(inside)));
+  }
+
   // Planes: a slope of 3 in 4 is 36.87 degrees, whichever way the leg runs over it.
   void steepPlanes() {
     const GridShape grid{-1000, 1000, 5, 5, 400, 400};
