@@ -135,6 +135,17 @@ std::vector<NearShape> shapesNear(const Shapes &shapes, const LegLine &leg,
     if (stretches = merged(std::move(stretches), leg.length_m()); !stretches.empty())
       found.push_back({index, std::move(stretches)});
   }
+  // An area with no border near holds all of the leg or nothing of it.
+  const auto isNear = [&](size_t index) {
+    const auto place = std::lower_bound(near.begin(), near.end(), index,
+                                        [](const ShapeStretch &stretch, size_t i) { return stretch.shape < i; });
+    return place != near.end() && place->shape == index;
+  };
+  const Place start = leg.placeAt(0);
+  for (const size_t index : shapes.mayHold(start))
+    if (!isNear(index) && distanceOf(index) && isInside(shapes[index], start))
+      found.push_back({index, {{0, leg.length_m()}}});
+  std::sort(found.begin(), found.end(), [](const NearShape &a, const NearShape &b) { return a.shape < b.shape; });
   return found;
 }
 

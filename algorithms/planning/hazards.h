@@ -33,7 +33,7 @@ struct NearShape {
 };
 
 /**
- * As above, for all shapes of an index.
+ * As above, for all shapes of an index, in their order.
  * \param distanceOf by shape, >= 0; none: the shape does not count. \param most the greatest of them.
  */
 std::vector<NearShape> shapesNear(const Shapes &shapes, const LegLine &leg,

@@ -16,6 +16,7 @@ namespace brushline {
 namespace {
 namespace bg = boost::geometry;
 using StretchIndex = SpatialIndex<SpaceBox, ShapeStretch>;
+using AreaIndex = SpatialIndex<SpaceBox, size_t>;
 
 constexpr size_t stretchEdges = 16;
 
@@ -39,13 +40,18 @@ SpaceBox around(const Place *first, const Place *last) {
 struct Shapes::Index {
   std::vector<Shape> shapes;
   StretchIndex boxes;
+  AreaIndex areas; // the polygons
 };
 
 Shapes::Shapes(std::vector<Shape> shapes, const Progress &progress) : mIndex(std::make_unique<Index>()) {
   mIndex->shapes = std::move(shapes);
   std::vector<StretchIndex::Entry> entries;
+  std::vector<AreaIndex::Entry> areas;
   for (size_t i = 0; i < mIndex->shapes.size(); ++i) {
     const Shape &shape = mIndex->shapes[i];
+    const size_t before = entries.size();
+    SpaceBox all;
+    bg::assign_inverse(all);
     for (size_t p = 0; p < shape.parts.size(); ++p) {
       const std::vector<Place> &part = shape.parts[p];
       if (part.empty())
@@ -55,10 +61,15 @@ Shapes::Shapes(std::vector<Shape> shapes, const Progress &progress) : mIndex(std
         if (entries.size() % 4096 == 0)
           progress.check();
         entries.emplace_back(around(&part[first], &part[last]), ShapeStretch{i, p, first, last});
+        bg::expand(all, entries.back().first);
       }
     }
+    // The ground within rises above the borders no more than above a straight line from corner to corner of the box.
+    if (shape.kind == ShapeKind::Polygon && entries.size() > before)
+      areas.emplace_back(grown(all, bulge(all.min_corner(), all.max_corner())), i);
   }
   mIndex->boxes = StretchIndex(std::move(entries), progress);
+  mIndex->areas = AreaIndex(std::move(areas), progress);
 }
 Shapes::~Shapes() = default;
 Shapes::Shapes(Shapes &&) noexcept = default;
@@ -78,6 +89,14 @@ std::vector<ShapeStretch> Shapes::near(const Place &from, const Place &to, Lengt
     return std::tie(a.shape, a.part, a.first) < std::tie(b.shape, b.part, b.first);
   });
   return stretches;
+}
+
+std::vector<size_t> Shapes::mayHold(const Place &place) const {
+  std::vector<size_t> areas;
+  for (const auto &entry : mIndex->areas.meeting(inSpace(place)))
+    areas.push_back(entry.second);
+  std::sort(areas.begin(), areas.end());
+  return areas;
 }
 
 } // namespace brushline

@@ -50,6 +50,10 @@ public:
    */
   std::vector<ShapeStretch> near(const Place &from, const Place &to, Length reach) const;
 
+  //! Polygons that may hold a place, however far off their borders are, in order. All that do are among them; some that
+  //! do not may be.
+  std::vector<size_t> mayHold(const Place &place) const;
+
 private:
   struct Index;
   std::unique_ptr<Index> mIndex;

@@ -149,6 +149,41 @@ private slots:
                                        "5: 80.00-170.00; 6: 77.76-300.00; 8: 0.00-300.00"));
   }
 
+  // A leg far inside an area, where no border is near: a lake 4 km wide with an island, and many places on its shore.
+  void farInside() {
+    Scene scene;
+    for (const auto &[latitude, longitude] : {std::pair(-46.3, 179.9995), {0.0, 0.0}, {69.0, -40.0}, {85.0, 0.0}}) {
+      scene.start = {Angle::degrees(latitude), Angle::degrees(longitude)};
+      const auto round = [&](double east, double north, double radius, int count) {
+        Shape shape;
+        shape.kind = ShapeKind::Polygon;
+        shape.parts.emplace_back();
+        for (int i = 0; i <= count; ++i) {
+          const double turn = 2 * M_PI * (i % count) / count;
+          shape.parts[0].push_back(
+              LocalPlane(scene.start).toPlace({east + radius * std::cos(turn), north + radius * std::sin(turn)}));
+        }
+        return shape;
+      };
+      Shape lake = round(100, 50, 2000, 100);
+      lake.parts.push_back(round(-1000, 0, 300, 50).parts[0]);
+      Shape ring = lake; // the leg on the island
+      ring.parts[1] = round(100, 50, 1000, 100).parts[0];
+      Shape shore = lake; // no area
+      shore.kind = ShapeKind::Line;
+      const Shapes shapes({round(8000, 0, 2000, 100), lake, ring, shore, round(0, 0, 50000, 1000)});
+      const auto margin = [](size_t) { return std::optional(Length::metres(10)); };
+      QStringList found;
+      for (const NearShape &near : shapesNear(shapes, scene.line(), margin, Length::metres(10)))
+        found << QString::number(near.shape) + ": " + text(near.stretches);
+      QCOMPARE(found.join("; "), QString("1: 0.00-300.00; 4: 0.00-300.00"));
+      const auto noLake = [](size_t i) { return i == 1 ? std::nullopt : std::optional(Length::metres(10)); };
+      const auto others = shapesNear(shapes, scene.line(), noLake, Length::metres(10));
+      QCOMPARE(others.size(), size_t(1));
+      QCOMPARE(others[0].shape, size_t(4));
+    }
+  }
+
   // At random: the index gives of each shape what the shape alone gives.
   void indexAgreesWithShapesAlone() {
     test::Random random(22);

@@ -80,6 +80,35 @@ private slots:
     QCOMPARE(index.near(middle, middle, Length::metres(1)).size(), size_t(1));
   }
 
+  // Areas from their middle and from before their border, however large: the ground within rises above the corners.
+  void areasMayHold() {
+    for (const auto &[latitude, longitude] : {std::pair(0.0, 0.0), {50.0, 8.0}, {-47.0, 180.0}, {90.0, 20.0}})
+      for (const double radius : {10.0, 5000.0, 100000.0})
+        for (const int corners : {3, 4, 100}) {
+          const Place centre = place(latitude, longitude);
+          const auto out = [&](double bearing, double metres) {
+            return geodesicDestination(centre, TrueBearing(Angle::degrees(bearing)), Length::metres(metres));
+          };
+          Shape area;
+          area.kind = ShapeKind::Polygon;
+          area.parts.emplace_back();
+          for (int i = 0; i <= corners; ++i)
+            area.parts[0].push_back(out(360.0 * (i % corners) / corners, radius));
+          Shape line = area, empty;
+          line.kind = ShapeKind::Line;
+          empty.kind = ShapeKind::Polygon;
+          empty.parts = {{}};
+          const Shapes index({line, area, empty, area});
+          const std::vector<size_t> both{1, 3};
+          const std::string where = std::to_string(latitude) + ", " + std::to_string(radius);
+          VERIFY_AT(index.mayHold(centre) == both, where);
+          // The inner circle of a triangle is half as wide as the outer one.
+          for (double bearing = 0; bearing < 360; bearing += 10)
+            VERIFY_AT(index.mayHold(out(bearing, 0.49 * radius)) == both, where);
+          VERIFY_AT(index.mayHold(out(30, 4 * radius)).empty(), where); // it does choose
+        }
+  }
+
   void emptyOnes() {
     QVERIFY(Shapes({}).near(place(0, 0), place(0, 1), Length::metres(1e5)).empty());
     Shape shape;
