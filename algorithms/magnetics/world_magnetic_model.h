@@ -24,9 +24,8 @@ struct FieldCoefficients {
  * Reads coefficients from text: "#" starts a comment; then "key value" lines (epoch, name, radius_m, degree, min_year,
  * max_year; others are passed over) and rows "n m g h gdot hdot", n = 1..degree, m = 0..n, each exactly once.
  *
- * \throws std::invalid_argument that names the line when a number is missing, out of range, followed by other words or
- * given twice, and when
- * rows or keys are lacking.
+ * \throws std::invalid_argument that names the line when a number is missing, out of range or followed by other words,
+ * or when a key or a row is given twice; and when rows or keys are lacking.
  */
 FieldCoefficients parseCoefficients(const std::string &text);
 

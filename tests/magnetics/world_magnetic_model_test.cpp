@@ -272,6 +272,10 @@ void WorldMagneticModelTest::parseErrors_data() {
   row("missing row", "1 0 -30000 0 10 0\n", "", "not complete: 1 rows");
   row("no rows", "1 0 -30000 0 10 0\n1 1 -1500.5 4500 5 -20 # the tilt\n", "", "not complete: 0 rows");
   row("row given twice", "1 1 -1500.5 4500", "1 0 -1500.5 4500", "line 9 of the coefficients (\"1 0 -1500.5 4500");
+  row("row twice beside all others", "5 -20 # the tilt\n", "5 -20 # the tilt\n1 1 -1500.5 4500 5 -20\n",
+      "line 10 of the coefficients (\"1 1 -1500.5 4500 5 -20\"): this n and m stand twice");
+  row("row twice with other numbers", "5 -20 # the tilt\n", "5 -20 # the tilt\n1 0 -29000 0 9 0\n",
+      "line 10 of the coefficients (\"1 0 -29000 0 9 0\"): this n and m stand twice");
   row("a number too few", "-30000 0 10 0", "-30000 0 10", "line 8 of the coefficients (\"1 0 -30000 0 10\")");
   row("a number too many", "-30000 0 10 0", "-30000 0 10 0 7", "line 8 of the coefficients");
   row("no number", "1 0 -30000", "1 0 -3oooo", "line 8 of the coefficients (\"1 0 -3oooo");
@@ -288,6 +292,18 @@ void WorldMagneticModelTest::parseErrors_data() {
   row("no degree", "degree 1\n", "", "line 7 of the coefficients");
   row("degree without number", "degree 1\n", "degree\n", "line 5 of the coefficients (\"degree\")");
   row("degree twice", "degree 1\n", "degree 1\ndegree 1\n", "line 6 of the coefficients (\"degree 1\")");
+  row("another degree", "degree 1\n", "degree 1\ndegree 2\n", "line 6 of the coefficients (\"degree 2\")");
+  row("degree twice, late", "min_year", "degree 1\nmin_year", "line 6 of the coefficients (\"degree 1\")");
+  row("epoch twice", "epoch 2025\n", "epoch 2025\nepoch 2020\n", "line 4 of the coefficients (\"epoch 2020\")");
+  row("epoch twice, alike", "epoch 2025\n", "epoch 2025\nepoch 2025\n", "line 4 of the coefficients");
+  row("name twice", "name small\n", "name small\nname large\n", "line 3 of the coefficients (\"name large\")");
+  row("radius twice", "degree 1\n", "degree 1\nradius_m 6371000\n",
+      "line 6 of the coefficients (\"radius_m 6371000\")");
+  row("first year twice", "min_year 2025\n", "min_year 2025\nmin_year 2024\n", "line 7 of the coefficients");
+  row("last year twice", "max_year 2030\n", "max_year 2030\nmax_year 2040\n", "line 8 of the coefficients");
+  row("last year twice, behind the rows", "# the tilt\n", "\nmax_year 2040\n", "line 10 of the coefficients");
+  row("two epochs in a line", "epoch 2025\n", "epoch 2025 2020\n", "line 3 of the coefficients (\"epoch 2025 2020\")");
+  row("two degrees in a line", "degree 1\n", "degree 1 2\n", "line 5 of the coefficients (\"degree 1 2\")");
   row("no whole degree", "degree 1\n", "degree 1.5\n", "line 5 of the coefficients");
   row("degree too great", "degree 1\n", "degree 1001\n", "line 5 of the coefficients");
   row("degree zero", "degree 1\n", "degree 0\n", "line 5 of the coefficients");
