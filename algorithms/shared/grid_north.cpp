@@ -106,7 +106,11 @@ Convergence GridNorth::at(const Place &place) const {
   // 1e-9 degrees, the coordinates' rounding gives about as much.
   constexpr double half = 2.7e-4; // degrees
   const double unit = mProjection->unit;
-  const double longitude = (place.longitude - mProjection->primeMeridian).degrees();
+  // PROJ refuses more than 10 radians. Fewer are left to it, since some maps go on beyond half a turn.
+  Angle turned = place.longitude - mProjection->primeMeridian;
+  if (std::abs(turned.degrees()) > 540)
+    turned = turned.signedTurn();
+  const double longitude = turned.degrees();
   const double north = std::min(place.latitude.degrees() + half, 90.0);
   const double south = std::max(place.latitude.degrees() - half, -90.0);
   PJ *forward = mProjection->forward.get();

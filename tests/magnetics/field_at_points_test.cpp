@@ -29,6 +29,9 @@ private slots:
   void given();
   void modelOfAnotherDay();
   void magneticPole();
+  void poles();
+  void longitudesOfAnyTurn();
+  void firstAndLastDay();
   void heights();
   void notProjected();
 };
@@ -226,11 +229,80 @@ void FieldAtPointsTest::magneticPole() {
   QVERIFY(field.inclination->degrees() == 90);
 }
 
+// At a pole the field stands still while north turns with the longitude that is given: the declination grows with it in
+// the north and falls in the south, and so does the convergence of the polar grids (lon and -lon, by formula). The grid
+// magnetic angle is the same for all. The declination on longitude 0 is that of the published X and Y, atan2(Y, X).
+void FieldAtPointsTest::poles() {
+  const CheckValues values("magnetics/data/wmm2025_poles.csv");
+  QCOMPARE(values.rows().size(), size_t(2));
+  for (const CheckRow &row : values.rows()) {
+    const double x = row.number("x_nt"), y = row.number("y_nt"), horizontal = std::hypot(x, y);
+    const double onGreenwich = Angle::radians(std::atan2(y, x)).degrees();
+    // X and Y to 0.0501 nT each, so the direction to that over H.
+    const double tolerance = Angle::radians(0.0501 * std::sqrt(2) / horizontal).degrees();
+    const double latitude = row.number("lat_deg"), sign = latitude > 0 ? 1 : -1;
+    const Length height = Length::metres(1000 * row.number("height_km"));
+    const FieldSetting setting = wmm(row.number("year"));
+    FieldAtPoints points(setting, std::string());
+    for (const double longitude : {0.0, 45.0, 90.0, 139.0, 180.0, -27.5, -135.0}) {
+      const PointField field = points.at(place(latitude, longitude), height);
+      const std::string where = std::to_string(latitude) + ", " + std::to_string(longitude);
+      VERIFY_NEAR(turnBetween(field.declination.east.degrees(), onGreenwich + sign * longitude), 0, tolerance, where);
+      VERIFY_AT(field.convergence && field.grid_magnetic && field.inclination && field.declination_change, where);
+      VERIFY_NEAR(turnBetween(field.convergence->east.degrees(), sign * longitude), 0, 1e-7, where);
+      VERIFY_NEAR(turnBetween(field.grid_magnetic->degrees(), onGreenwich), 0, tolerance, where);
+      VERIFY_NEAR(*field.horizontal_nt, horizontal, 0.0501 * std::sqrt(2), where);
+      VERIFY_NEAR(field.inclination->degrees(), Angle::radians(std::atan2(row.number("z_nt"), horizontal)).degrees(),
+                  tolerance, where);
+      // 1760 and 16 658 nT, by hand.
+      VERIFY_AT(field.zone == (latitude > 0 ? CompassZone::Blackout : CompassZone::Reliable), where);
+    }
+  }
+}
+
+void FieldAtPointsTest::longitudesOfAnyTurn() {
+  const FieldSetting setting = wmm(2026.5);
+  for (const char *grid : {"", "EPSG:32621", "EPSG:3413"}) {
+    FieldAtPoints points(setting, grid);
+    const PointField once = points.at(place(48.8, -55.2), Length());
+    for (const double longitude : {304.8, -415.2, 664.8}) {
+      const PointField again = points.at(place(48.8, longitude), Length());
+      const std::string where = std::string(grid) + " " + std::to_string(longitude);
+      VERIFY_NEAR(again.declination.east.degrees(), once.declination.east.degrees(), 1e-9, where);
+      VERIFY_AT(again.convergence && again.grid_magnetic, where);
+      VERIFY_NEAR(again.convergence->east.degrees(), once.convergence->east.degrees(), 1e-9, where);
+      VERIFY_NEAR(again.grid_magnetic->degrees(), once.grid_magnetic->degrees(), 1e-9, where);
+      VERIFY_NEAR(*again.total_nt, *once.total_nt, 1e-6, where);
+    }
+  }
+}
+
+// On the model's first and last day, ends included, the declination is that of the day between plus its yearly change
+// (the coefficients are linear in time; the declination to 0.01 degrees a year or so, since it bends). A day outside is
+// refused.
+void FieldAtPointsTest::firstAndLastDay() {
+  const Place at = place(48.8, -55.2);
+  const FieldSetting middle = wmm(2027.5);
+  const PointField between = FieldAtPoints(middle, std::string()).at(at, Length());
+  for (const double year : {2025.0, 2030.0}) {
+    const FieldSetting setting = wmm(year);
+    const PointField field = FieldAtPoints(setting, std::string()).at(at, Length());
+    const double years = year - 2027.5;
+    VERIFY_NEAR(field.declination.east.degrees() - between.declination.east.degrees(),
+                years * between.declination_change->degrees(), 0.025, std::to_string(year));
+    QVERIFY(std::abs(years * between.declination_change->degrees()) > 0.1); // it does change
+  }
+  QVERIFY_EXCEPTION_THROWN(wmm(std::nextafter(2025.0, 0)), YearOutsideModel);
+  QVERIFY_EXCEPTION_THROWN(wmm(std::nextafter(2030.0, 3000)), YearOutsideModel);
+}
+
+// From 1 km below the ellipsoid to 850 km above it, ends included: MIL-PRF-89500B, from memory.
 void FieldAtPointsTest::heights() {
-  QVERIFY(FieldAtPoints::reaches(Length()) && FieldAtPoints::reaches(Length::metres(-430)) &&
-          FieldAtPoints::reaches(Length::metres(8849)));
-  for (const double height : {-9999.0, 1e6, std::nan(""), double(HUGE_VAL)})
-    QVERIFY(!FieldAtPoints::reaches(Length::metres(height)));
+  for (const double height : {-1000.0, -430.0, 0.0, 8849.0, 850000.0})
+    VERIFY_AT(FieldAtPoints::reaches(Length::metres(height)), std::to_string(height));
+  for (const double height : {std::nextafter(-1000.0, -2000), -1001.0, -9999.0, std::nextafter(850000.0, 1e6), 850001.0,
+                              1e6, std::nan(""), double(HUGE_VAL), -double(HUGE_VAL)})
+    VERIFY_AT(!FieldAtPoints::reaches(Length::metres(height)), std::to_string(height));
   const FieldSetting setting = wmm(2026.5);
   FieldAtPoints points(setting, std::string());
   const Place at = place(48.8, -55.2);
