@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "support/host_fixture.h"
+#include "support/near.h"
 
 #include <QFile>
 #include <cmath>
@@ -116,6 +117,106 @@ private slots:
                                "walk_min", "sight_m", "spacing_m", "drift_m", "along_m"})
         QVERIFY2(std::abs(row.number(near) - leg.number(near)) < 1e-5, near);
     }
+  }
+
+  void dialCountsFromItsNorth_data() {
+    QTest::addColumn<int>("north");
+    QTest::addColumn<int>("unit");
+    QTest::addColumn<double>("circle");
+    QTest::addColumn<double>("step");
+    const double circles[] = {360, 6400, 400};
+    const std::vector<double> steps[] = {{0.5, 2, 5}, {10, 100}, {1, 5}};
+    for (int north = 0; north < 3; ++north)
+      for (int unit = 0; unit < 3; ++unit)
+        for (const double step : steps[unit])
+          QTest::addRow("north %d, circle of %g, step %g", north, circles[unit], step)
+              << north << unit << circles[unit] << step;
+  }
+
+  // The three norths lie far apart here: magnetic north 18 degrees west of true north, as given, and grid north 1.02
+  // east of it (1.36 degrees from the zone's meridian times the sine of 48.7, by hand; 1.01 and 1.03 on 600 m to
+  // either side). The drawn leg tells its grid bearing by plane trigonometry, and so where a dial has to stand.
+  void dialCountsFromItsNorth() {
+    QFETCH(int, north);
+    QFETCH(int, unit);
+    QFETCH(double, circle);
+    QFETCH(double, step);
+    const Layer starts = points("starts", {{"Camp", "POINT(600000 5400000)"},
+                                           {"Spring", "POINT(599400 5400300)"},
+                                           {"Rock", "POINT(600700 5401900)"}}),
+                trails = trail(), huts = hut();
+    const Outcome outcome = run(id, with(starts, trails,
+                                         {{"DESTINATIONS", valueOf(huts)},
+                                          {"DECLINATION", -18},
+                                          {"NORTH", north},
+                                          {"DIAL_UNIT", unit},
+                                          {"DIAL_STEP", step}}));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.output().texts("route"), (QStringList{"Camp", "Spring", "Rock"}));
+    const char *const bearings[] = {"mag_brg", "true_brg", "grid_brg"};
+    for (const OutputRow &row : outcome.rows()) {
+      const std::string where = row.text("route").toStdString();
+      const auto *drawn = row.geometry.constGet();
+      const QgsPoint from = drawn->vertexAt(QgsVertexId(0, 0, 0)), to = drawn->vertexAt(QgsVertexId(0, 0, 1));
+      const double grid = std::atan2(to.x() - from.x(), to.y() - from.y()) * 180 / std::acos(-1.0);
+      const double fromNorth[] = {grid + 1.02 + 18, grid + 1.02, grid};
+      for (int i = 0; i < 3; ++i)
+        VERIFY_NEAR(turnBetween(row.number(bearings[i]), fromNorth[i]), 0, 0.015, where + " " + bearings[i]);
+      VERIFY_NEAR(row.number("decl"), -18, 0, where);
+      // An aim stands on the dial: a number of its graduation, and all of the bearing from its own north.
+      const double dial = row.number("dial");
+      VERIFY_AT(dial >= 0 && dial < circle, where);
+      VERIFY_NEAR(dial, step * std::round(dial / step), 1e-9, where);
+      VERIFY_NEAR(std::remainder(dial - row.number(bearings[north]) * circle / 360, circle), 0, 1e-5 * circle / 360,
+                  where);
+      VERIFY_NEAR(std::remainder(dial - fromNorth[north] * circle / 360, circle), 0, 0.015 * circle / 360, where);
+      // The way back is half a circle on; meridians turn by 0.01 degrees on 1 km.
+      VERIFY_NEAR(std::remainder(row.number("back_dial") - dial - circle / 2, circle), 0, 1e-9, where);
+      QCOMPARE(row.text("dial_text"), step < 1
+                                          ? QStringLiteral("%1°").arg(dial, 5, 'f', 1, QLatin1Char('0'))
+                                          : QStringLiteral("%1%2")
+                                                .arg(int(std::lround(dial)), unit == 1 ? 4 : 3, 10, QLatin1Char('0'))
+                                                .arg(QStringList{"°", " mil", " gon"}[unit]));
+    }
+  }
+
+  void theOnlyReadingByHand_data() {
+    QTest::addColumn<int>("north");
+    QTest::addColumn<int>("unit");
+    QTest::addColumn<double>("step");
+    QTest::addColumn<double>("dial");
+    // Bearings that meet the trail to the left of the hut, from grid north 24.5 to 29.8 degrees; from true north 1.02
+    // more, from magnetic north 18 more again.
+    QTest::newRow("magnetic, 43.52 to 48.82 degrees") << 0 << 0 << 5.0 << 45.0;
+    QTest::newRow("true, 25.52 to 30.82 degrees") << 1 << 0 << 5.0 << 30.0;
+    QTest::newRow("grid, 24.5 to 29.8 degrees") << 2 << 0 << 5.0 << 25.0;
+    QTest::newRow("magnetic, 774 to 868 mils") << 0 << 1 << 100.0 << 800.0;
+    QTest::newRow("true, 454 to 548 mils") << 1 << 1 << 80.0 << 480.0;
+    QTest::newRow("grid, 436 to 530 mils") << 2 << 1 << 100.0 << 500.0;
+    QTest::newRow("magnetic, 48.4 to 54.2 gon") << 0 << 2 << 5.0 << 50.0;
+    QTest::newRow("true, 28.4 to 34.2 gon") << 1 << 2 << 4.0 << 32.0;
+    QTest::newRow("grid, 27.2 to 33.1 gon") << 2 << 2 << 5.0 << 30.0;
+  }
+
+  // A trail that begins a little to the left of the hut: of a coarse dial one number alone leads to it. The trail runs
+  // 1000 m north of the camp: its end 1000 tan 24.5 = 455.73 m to the east, the hut 1000 tan 29.8 = 572.71 m.
+  void theOnlyReadingByHand() {
+    QFETCH(int, north);
+    QFETCH(int, unit);
+    QFETCH(double, step);
+    QFETCH(double, dial);
+    const Layer starts = camp(), huts = points("huts", {{"hut", "POINT(600572.71 5401000)"}}),
+                trails = lines({{"Ridge Trail", "LINESTRING(600455.73 5401000,605000 5401000)"}});
+    const Outcome outcome = run(id, with(starts, trails,
+                                         {{"DESTINATIONS", valueOf(huts)},
+                                          {"SIDE", 1},
+                                          {"DECLINATION", -18},
+                                          {"NORTH", north},
+                                          {"DIAL_UNIT", unit},
+                                          {"DIAL_STEP", step}}));
+    QVERIFY2(outcome.ok, qPrintable(outcome.said()));
+    QCOMPARE(outcome.rows().size(), size_t(1));
+    QCOMPARE(outcome.rows().front().number("dial"), dial);
   }
 
   void withoutDestinations() {
