@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace brushline {
 
@@ -102,16 +103,26 @@ WalkedLeg compare(const std::vector<CleanFix> &fixes, const WalkedTurn &from, co
   return leg;
 }
 
+// The median of turns, counted from their mean direction, since 179 and -179 are nearly the same.
+double medianTurn(std::vector<double> turns) {
+  double sines = 0, cosines = 0;
+  for (const double turn : turns) {
+    sines += std::sin(turn * Angle::pi / 180);
+    cosines += std::cos(turn * Angle::pi / 180);
+  }
+  const double mean = std::atan2(sines, cosines) * 180 / Angle::pi;
+  for (double &turn : turns)
+    turn = std::remainder(turn - mean, 360);
+  std::sort(turns.begin(), turns.end());
+  return mean + turns[turns.size() / 2];
+}
+
 void markUnlike(std::vector<WalkedLeg> &legs, const std::vector<PlannedLeg> &planned) {
   std::vector<double> turns;
   for (const WalkedLeg &leg : legs)
     if (leg.brg_diff)
       turns.push_back(*leg.brg_diff);
-  double median = 0;
-  if (turns.size() >= enoughLegs) {
-    std::sort(turns.begin(), turns.end());
-    median = turns[turns.size() / 2];
-  }
+  const double median = turns.size() >= enoughLegs ? medianTurn(std::move(turns)) : 0;
   for (size_t i = 0; i < legs.size(); ++i) {
     WalkedLeg &leg = legs[i];
     if (leg.share == LegShare::None || planned[i].any_way)

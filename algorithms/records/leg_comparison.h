@@ -57,10 +57,10 @@ struct WalkedLeg {
  *
  * Lengths and bearings are geodesic between the places of the turns (walkedTurn()); bearings are true, at each leg's
  * start. A begun leg (the track ends on it) has a bearing, but no error of length and no miss. A leg with an end that
- * was not seen has a bearing, but no length, miss and minutes. A leg is unlike when its bearing is 45 degrees from the
- * median of the others (from the plan when there are less than three), or its length less than half or more than twice
- * the meant one.
- * cross_m and the profile take single fixes, as they were cleaned, so they hold the receiver's noise; wander_m too.
+ * was not seen has a bearing, but no length, miss and minutes. A leg is unlike when it turns off its bearing by 45
+ * degrees more or less than the median of all (than the plan when there are less than three), or its length is less
+ * than half or more than twice the meant one. cross_m and the profile take single fixes, as they were cleaned, so they
+ * hold the receiver's noise; wander_m too.
  *
  * \param legs those the cuts were made with, as planned. \returns one for each.
  * Accuracy: bearings and lengths as GeographicLib's between the turns; cross_m and at_m within 1e-6 of themselves for

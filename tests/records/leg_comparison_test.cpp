@@ -199,6 +199,7 @@ private slots:
     QCOMPARE(turned({0, 46, 0}), std::string("yny"));
     QCOMPARE(turned({170, 170, -146}), std::string("yyy")); // 44 apart, across south
     QCOMPARE(turned({170, 170, -144}), std::string("yyn"));
+    QCOMPARE(turned({178, -178, 176, -176, 0}), std::string("yyyyn")); // the needle's wrong end, but for once
     // Lengths, by themselves.
     QCOMPARE(likeness({{0, 1.99}, {0, 0.51}}), std::string("yy"));
     QCOMPARE(likeness({{0, 2.01}, {0, 1}}), std::string("ny"));
