@@ -4,11 +4,13 @@
 #include "legs/annotate_legs.h"
 #include "shared/parameter_reader_host.h"
 #include "shared/place_reader_host.h"
+#include "shared/shapes.h"
 
 #include <QHash>
 #include <QString>
-#include <QVector>
 
+#include <memory>
+#include <optional>
 #include <vector>
 
 namespace brushline {
@@ -30,11 +32,14 @@ public:
   LegAdvice(const ParameterReader &reader, const QgsFeedback *feedback);
 
   /**
-   * The words for a leg; empty where nothing was found. What lies elsewhere than on the leg is not told, though it has
-   * the leg's number: the route was drawn anew, or another one has its name.
+   * The words for a leg; empty where nothing was found.
    *
-   * \param opposite the number of the same leg walked the other way. Metres told from the other end would mislead: of
-   * what was found that way, and not this way too, only the hazards are named.
+   * The advice itself, which tells metres, goes to the very leg it was given for, by route, number and direction, where
+   * it lies on it at those metres. Any other leg of the route on which a stretch lies, in part too, since the route was
+   * drawn anew or is walked the other way, is told the hazard's name only: its metres would mislead. Rows of a table,
+   * without a line, go by number.
+   *
+   * \param opposite the number of the same leg walked the other way.
    */
   QString forLeg(const QString &route, const AnnotatedLeg &leg, int opposite);
   //! Warns of what belonged to none of the legs asked for.
@@ -42,15 +47,15 @@ public:
 
 private:
   struct Found {
-    QString hazard, advice;
-    std::vector<Place> ends; // of the stretch; none in a table
-    bool told = false;       // to a leg
+    QString route, key, hazard, advice; // key: of route, leg and direction
+    std::optional<double> from_m;       // from the leg's start, where it is known
+    bool told;                          // to a leg
   };
-  //! Of those with a key the ones that lie on a leg, which are told then.
-  std::vector<const Found *> onLeg(const QString &key, const AnnotatedLeg &leg);
 
   QString mLayer;
-  QHash<QString, QVector<Found>> mFound; // by route, leg and direction
+  std::vector<Found> mFound;
+  QHash<QString, std::vector<size_t>> mRows; // those without a line, by key
+  std::unique_ptr<Shapes> mStretches;        // the others; feature is the index of what was found
 };
 
 } // namespace brushline

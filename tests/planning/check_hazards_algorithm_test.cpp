@@ -229,15 +229,28 @@ private slots:
         throw std::runtime_error(outcome.said().toStdString());
       QStringList told;
       for (const OutputRow &row : outcome.rows())
-        told << (row.text("warnings").contains("Red Cliff") ? "warned" : "");
+        told << (row.text("warnings").contains("Take care on this leg: Red Cliff.") ? "care"
+                 : row.text("warnings").contains("Red Cliff")                       ? "warned"
+                                                                                    : "");
       return told.join(',') + (outcome.warnings.join(' ').contains("HAZARDS_FOUND") ? " and told" : "");
     };
     QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600300 5400000)"), QString("warned"));
     QCOMPARE(annotated("another", "LINESTRING(600000 5400000,600300 5400000)"), QString(" and told"));
     QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600300 5400050)"), QString(" and told"));
     // A point put in before: the cliff lies on the second leg now, and its metres would be wrong.
-    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600050 5400000,600300 5400000)"), QString(", and told"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600050 5400000,600300 5400000)"), QString(",care"));
     QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600090 5400060,600300 5400000)"), QString(", and told"));
+    // Shortened from either end, with a part of the dangerous stretch (91 to 129 m) left on it; turned round; split;
+    // begun farther back.
+    QCOMPARE(annotated(name, "LINESTRING(600110 5400000,600300 5400000)"), QString("care"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600100 5400000)"), QString("care"));
+    QCOMPARE(annotated(name, "LINESTRING(600300 5400000,600000 5400000)"), QString("care"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600100 5400000,600300 5400000)"), QString("care,care"));
+    QCOMPARE(annotated(name, "LINESTRING(599900 5400000,600300 5400000)"), QString("care"));
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600400 5400000)"), QString("warned"));
+    // Legs that end before it, or begin after it, are not warned.
+    QCOMPARE(annotated(name, "LINESTRING(600000 5400000,600080 5400000,600080 5400200)"), QString(", and told"));
+    QCOMPARE(annotated(name, "LINESTRING(600140 5400000,600300 5400000)"), QString(" and told"));
   }
 
   void nothingFoundSaysSo() {
