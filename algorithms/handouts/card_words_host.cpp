@@ -11,6 +11,7 @@
 #include <qgsstringutils.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace brushline::card_words {
@@ -278,6 +279,9 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
   result.way = (day.isEmpty() ? way : way + QStringLiteral(", ") + day).toStdString();
   result.totals = totalsOf(sheet).toStdString();
   const auto north = northOf(sheet);
+  std::array<std::string, 4> letters;
+  const std::array<QString, 4> texts = SheetWords::compassLetters();
+  std::transform(texts.begin(), texts.end(), letters.begin(), [](const QString &text) { return text.toStdString(); });
   for (size_t i = 0; i < sheet.legs.size(); ++i) {
     const SheetLeg &leg = sheet.legs[i];
     CardLeg row;
@@ -305,9 +309,7 @@ CardContents contents(const LegSheet &sheet, const QString &title, const std::ve
     if (pictures && leg.dial && dial.circle)
       row.picture = DialPicture{(dial.unit.startsWith(QLatin1Char(' ')) ? dial.number : leg.dial_text).toStdString(),
                                 Angle::degrees(*leg.dial * 360 / *dial.circle),
-                                north ? needleOn(leg, *north) : std::nullopt,
-                                {Text::tr("N", "compass").toStdString(), Text::tr("E", "compass").toStdString(),
-                                 Text::tr("S", "compass").toStdString(), Text::tr("W", "compass").toStdString()}};
+                                north ? needleOn(leg, *north) : std::nullopt, letters};
     result.legs.push_back(std::move(row));
   }
   result.notes = plain(notesOf(sheet));

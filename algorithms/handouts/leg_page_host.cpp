@@ -56,8 +56,8 @@ QString endsOf(const SheetLeg &leg) {
   const QString from = QStringLiteral("<b>%1</b>").arg(Html::name(leg.from)),
                 to = QStringLiteral("<b>%1</b>").arg(Html::name(leg.to));
   QString ends;
-  if (!leg.compass_point.isEmpty())
-    ends = QStringLiteral("<span class=\"point\">%1</span> ").arg(Html::text(leg.compass_point));
+  if (const QString point = SheetWords::compassPoint(leg); !point.isEmpty())
+    ends = QStringLiteral("<span class=\"point\">%1</span> ").arg(Html::text(point));
   if (!leg.from.isEmpty() && !leg.to.isEmpty())
     ends += Html::text(Text::tr("From %1 to %2")).arg(from, to);
   else if (!leg.from.isEmpty())

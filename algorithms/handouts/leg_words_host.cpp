@@ -155,8 +155,8 @@ QString LegWords::leg(const std::vector<LegOnSheet> &walked, int legs) const {
     say(text, tr("There is no number for the dial."));
   } else {
     say(text, tr("Set the dial to %1").arg(leg.dial_text));
-    if (!leg.compass_point.isEmpty())
-      text += QStringLiteral(" (%1)").arg(leg.compass_point);
+    if (const QString point = SheetWords::compassPoint(leg); !point.isEmpty())
+      text += QStringLiteral(" (%1)").arg(point);
     if (!mNorth.isEmpty())
       text += tr(", counted from %1").arg(mNorth);
     text += QLatin1Char('.');

@@ -3,6 +3,8 @@
 
 #include "handouts/dial_norths_host.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <cmath>
 
@@ -26,6 +28,21 @@ QString SheetWords::whole(const LegSheet &sheet) {
   QStringList parts{route(sheet), sheet.walker, direction(sheet)};
   parts.removeAll(QString());
   return parts.join(QStringLiteral(" – "));
+}
+
+std::array<QString, 4> SheetWords::compassLetters() {
+  return {tr("N", "compass"), tr("E", "compass"), tr("S", "compass"), tr("W", "compass")};
+}
+
+QString SheetWords::compassPoint(const SheetLeg &leg) {
+  static const QRegularExpression isPoint(QStringLiteral("^[NESW]{1,3}$"));
+  if (!isPoint.match(leg.compass_point).hasMatch())
+    return leg.compass_point;
+  const std::array<QString, 4> letters = compassLetters();
+  QString point;
+  for (const QChar letter : leg.compass_point)
+    point += letters[size_t(QStringLiteral("NESW").indexOf(letter))];
+  return point;
 }
 
 QString SheetWords::metres(const std::optional<double> &metres) {

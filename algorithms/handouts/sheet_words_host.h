@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <array>
+
 namespace brushline {
 
 /**
@@ -39,6 +41,10 @@ public:
   static QString declination(const LegSheet &sheet);
   //! From which north the numbers for the dial are, as far as the legs tell it.
   static QString north(const LegSheet &sheet);
+  //! N, E, S and W as the reader's language has them on a dial.
+  static std::array<QString, 4> compassLetters();
+  //! A leg's point of the compass in these letters: "WSW", in French "OSO". What is no such point stays as it is.
+  static QString compassPoint(const SheetLeg &leg);
   //! "2, 5–7"
   static QString numbers(const std::vector<int> &rising);
 };

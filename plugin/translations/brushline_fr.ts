@@ -2490,26 +2490,6 @@
         <translation>vers %1</translation>
     </message>
     <message>
-        <source>N</source>
-        <comment>compass</comment>
-        <translation>N</translation>
-    </message>
-    <message>
-        <source>E</source>
-        <comment>compass</comment>
-        <translation>E</translation>
-    </message>
-    <message>
-        <source>S</source>
-        <comment>compass</comment>
-        <translation>S</translation>
-    </message>
-    <message>
-        <source>W</source>
-        <comment>compass</comment>
-        <translation>O</translation>
-    </message>
-    <message>
         <source>Profile, heights drawn %1 times</source>
         <translation>Profil, hauteurs agrandies %1 fois</translation>
     </message>
@@ -5177,6 +5157,26 @@
     <message>
         <source>Count on from %1 to %2.</source>
         <translation>Continuer à compter de %1 à %2.</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>compass</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <comment>compass</comment>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <comment>compass</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>compass</comment>
+        <translation>O</translation>
     </message>
 </context>
 <context>

@@ -4,14 +4,17 @@
 #include "handouts/cautions_host.h"
 #include "handouts/leg_csv_host.h"
 #include "handouts/leg_rows.h"
+#include "handouts/sheet_words_host.h"
 #include "support/cancelled_run.h"
 #include "support/comma_locale.h"
 #include "support/full_disk.h"
 #include "support/random.h"
 
+#include <QTranslator>
 #include <QUrl>
 
 #include <cstring>
+#include <tuple>
 
 using namespace brushline;
 using namespace brushline::test;
@@ -432,6 +435,27 @@ private slots:
       VERIFY_HAS(card, word);
     for (const QString &caution : Cautions::full())
       VERIFY_LACKS(caution, QString("<"));
+  }
+
+  // A page tells the point of the compass in the letters that a card's dial has: west is O in French; in German E is
+  // kept, as most dials sold there have it (common practice, no source). The layer's own field is English everywhere.
+  void compassPointsInTheReadersLetters() {
+    const auto point = [](const char *text) {
+      SheetLeg leg;
+      leg.compass_point = QString::fromUtf8(text);
+      return SheetWords::compassPoint(leg);
+    };
+    QCOMPARE(point("WSW"), QStringLiteral("WSW"));
+    for (const auto &[language, wsw, ene] :
+         {std::tuple("fr", "OSO", "ENE"), std::tuple("de", "WSW", "ENE"), std::tuple("en", "WSW", "ENE")}) {
+      QTranslator words;
+      QVERIFY(words.load(QStringLiteral(":/brushline/translations/brushline_%1.qm").arg(QLatin1String(language))));
+      QCoreApplication::installTranslator(&words); // taken out when it goes
+      QCOMPARE(point("WSW"), QLatin1String(wsw));
+      QCOMPARE(point("ENE"), QLatin1String(ene));
+      for (const char *other : {"", "=p", "WEST", "North", "W by S"})
+        QCOMPARE(point(other), QLatin1String(other));
+    }
   }
 
   void northIsToldWhenItIsTheOnlyOne_data() {
