@@ -181,9 +181,13 @@ QStringList detailsOf(const SheetLeg &leg, const std::vector<MetFeature> &met) {
   constexpr int mostSpaced = 8; // more are told by their spacing alone
   if (!spaced.isEmpty() && spaced.size() <= mostSpaced)
     details << Text::tr("marks at %1 paces").arg(spaced.join(QStringLiteral(", ")));
-  for (const MetFeature &feature : met)
+  for (const MetFeature &feature : met) {
+    const bool atEnd = feature.name == leg.to && std::abs(feature.at_m - leg.length_m.value_or(HUGE_VAL)) < 1;
+    if (atEnd && feature.role == QLatin1String("crossed")) // where the leg goes is told above
+      continue;
     details << (pacesPerM > 0 ? Text::tr("%1 at %2 paces").arg(metWords(feature), whole(feature.at_m * pacesPerM))
                               : Text::tr("%1 at %2 m").arg(metWords(feature), whole(feature.at_m)));
+  }
   return details;
 }
 

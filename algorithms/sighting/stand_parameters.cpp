@@ -86,7 +86,8 @@ StandMap read(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
       std::make_shared<CoverMap>(readPatches(layerKey, *source, fields, standOf, feedback), FeedbackProgress(feedback));
   if (incomplete > 0)
     feedback->pushWarning(
-        Text::tr("%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.",
+        Text::tr("%1: %n stand(s) of layer “%2” without stems or diameter passed over; what else is given of the cover "
+                 "there counts.",
                  nullptr, incomplete)
             .arg(layerKey, source->sourceName()));
   return result;

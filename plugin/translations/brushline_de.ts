@@ -5292,10 +5292,10 @@
         <translation>%1: Layer „%2“, Objekt %3: %4 ist „%5“; geben Sie eine Zahl von %6 bis %7 an.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.</source>
+        <source>%1: %n stand(s) of layer “%2” without stems or diameter passed over; what else is given of the cover there counts.</source>
         <translation>
-            <numerusform>%1: %n Bestand des Layers „%2“ ohne Stämme oder Durchmesser; von der Sicht dort ist nichts bekannt.</numerusform>
-            <numerusform>%1: %n Bestände des Layers „%2“ ohne Stämme oder Durchmesser; von der Sicht dort ist nichts bekannt.</numerusform>
+            <numerusform>%1: %n Bestand des Layers „%2“ ohne Stammzahl oder Durchmesser übergangen; was dort sonst vom Bewuchs angegeben ist, zählt.</numerusform>
+            <numerusform>%1: %n Bestände des Layers „%2“ ohne Stammzahl oder Durchmesser übergangen; was dort sonst vom Bewuchs angegeben ist, zählt.</numerusform>
         </translation>
     </message>
 </context>

@@ -593,10 +593,10 @@
 <context>
     <name>brushline::StandParameters</name>
     <message numerus="yes">
-        <source>%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.</source>
+        <source>%1: %n stand(s) of layer “%2” without stems or diameter passed over; what else is given of the cover there counts.</source>
         <translation>
-            <numerusform>%1: %n stand of layer “%2” without stems or diameter; nothing is known of the sight there.</numerusform>
-            <numerusform>%1: %n stands of layer “%2” without stems or diameter; nothing is known of the sight there.</numerusform>
+            <numerusform>%1: %n stand of layer “%2” without stems or diameter passed over; what else is given of the cover there counts.</numerusform>
+            <numerusform>%1: %n stands of layer “%2” without stems or diameter passed over; what else is given of the cover there counts.</numerusform>
         </translation>
     </message>
 </context>

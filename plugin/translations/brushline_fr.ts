@@ -5292,10 +5292,10 @@
         <translation>%1&#xa0;: couche «&#xa0;%2&#xa0;», entité %3&#xa0;: %4 vaut «&#xa0;%5&#xa0;»&#xa0;; indiquez un nombre de %6 à %7.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n stand(s) of layer “%2” without stems or diameter; nothing is known of the sight there.</source>
+        <source>%1: %n stand(s) of layer “%2” without stems or diameter passed over; what else is given of the cover there counts.</source>
         <translation>
-            <numerusform>%1&#xa0;: %n peuplement de la couche «&#xa0;%2&#xa0;» sans tiges ou sans diamètre&#xa0;; on n’y sait rien de la visibilité.</numerusform>
-            <numerusform>%1&#xa0;: %n peuplements de la couche «&#xa0;%2&#xa0;» sans tiges ou sans diamètre&#xa0;; on n’y sait rien de la visibilité.</numerusform>
+            <numerusform>%1&#xa0;: %n peuplement de la couche «&#xa0;%2&#xa0;» sans nombre de tiges ou sans diamètre est passé&#xa0;; ce qui est donné par ailleurs de la végétation à cet endroit compte.</numerusform>
+            <numerusform>%1&#xa0;: %n peuplements de la couche «&#xa0;%2&#xa0;» sans nombre de tiges ou sans diamètre sont passés&#xa0;; ce qui est donné par ailleurs de la végétation à cet endroit compte.</numerusform>
         </translation>
     </message>
 </context>

@@ -16,6 +16,8 @@
 #include <qgsrenderer.h>
 #include <qgssinglesymbolrenderer.h>
 
+#include <tuple>
+
 using namespace brushline::test;
 
 namespace {
@@ -520,6 +522,36 @@ private slots:
     const QString text = textOf(folder.filePath("North loop.pdf"));
     for (const QString &each : told)
       QVERIFY2(text.contains(each), qPrintable(each + "\n" + text));
+  }
+
+  // The leg's head says where it goes; the thing that stands there is not told again. The first leg is 141.4 m long.
+  void whereALegGoesIsToldOnce() {
+    const Layer named = layer("named", "Point", utm, {field("name", FieldType::Text)},
+                              {{wkt("POINT(632300 5406900)"), {"Split Boulder"}}});
+    const Legs legs(utm, {{"North loop", loop}}, {{"POINTS", valueOf(named)}});
+    const auto cardWith = [&legs](const char *name, double at_m, const char *role) {
+      const Layer met =
+          layer("met", "Point", utm,
+                {field("route", FieldType::Text), field("leg", FieldType::Integer), field("feature", FieldType::Text),
+                 field("at_m", FieldType::Real), field("role", FieldType::Text), field("event", FieldType::Text)},
+                {{wkt("POINT(632250 5406850)"), {"North loop", 1, name, at_m, role, "touched"}}});
+      const QTemporaryDir folder;
+      const Outcome outcome =
+          run(id, {{"INPUT", legs.legs()}, {"FEATURES", valueOf(met)}, {"FOLDER", folder.path()}, {"PAPER", 2}});
+      if (!outcome.ok)
+        throw std::runtime_error(outcome.said().toStdString());
+      return textOf(folder.filePath("North loop.pdf"));
+    };
+    const QString told = cardWith("Split Boulder", 141.4, "crossed");
+    QVERIFY2(told.contains("to Split Boulder") && !told.contains("comes to"), qPrintable(told));
+    for (const auto &[name, at, role, words] :
+         {std::tuple("Split Boulder", 70., "crossed", "comes to Split Boulder at"),
+          std::tuple("Ditch", 141.4, "crossed", "comes to Ditch at"),
+          std::tuple("Split Boulder", 141.4, "left", "Split Boulder to the left"),
+          std::tuple("Split Boulder", 150., "beyond", "far: Split Boulder at")}) {
+      const QString card = cardWith(name, at, role);
+      QVERIFY2(card.contains(words), qPrintable(card));
+    }
   }
 
   // Nobody can tell from the start of which piece the metres of a thing count.
