@@ -204,11 +204,13 @@ std::vector<ChosenMark> chooseMarks(const Place &start, const Place &end, const 
         break;
       }
     if (isSpaced)
-      // From the mark on the line before, and from all between, the next one can be walked to, if need be unseen.
+      // From the mark on the line before, and from those between that the spacing allows, the next one can be walked
+      // to, if need be unseen.
       for (size_t i = lastSpaced; i < j; ++i) {
-        const double unseen =
-            total[i] + miss(std::hypot(nodes[j].along_m - nodes[i].along_m, nodes[i].offset_m)) + dear;
-        if (nodes[i].along_m < nodes[j].along_m && unseen < total[j]) {
+        const double straight = std::hypot(nodes[j].along_m - nodes[i].along_m, nodes[i].offset_m);
+        const double unseen = total[i] + miss(straight) + dear;
+        const bool spacedOut = i == lastSpaced || (straight <= most * (1 + 1e-9) && (straight >= least || end));
+        if (spacedOut && nodes[i].along_m < nodes[j].along_m && unseen < total[j]) {
           total[j] = unseen;
           before[j] = i;
         }

@@ -184,6 +184,40 @@ private slots:
     QVERIFY(chain[0].candidate != ChosenMark::spaced);
   }
 
+  // A mark on the line may be walked to unseen, but neither farther nor nearer than the spacing asks for: from a
+  // candidate beside the line it can be both.
+  void hopsToMarksOnTheLineKeepTheSpacing() {
+    unsigned state = 5;
+    const auto random = [&state] { return double((state = state * 1664525u + 1013904223u) >> 8) / double(1u << 24); };
+    int spaced = 0, chosen = 0;
+    for (int round = 0; round < 200; ++round) {
+      ChoiceRule choice = rule();
+      choice.offset = Length::metres(20);
+      choice.spacing.least = Length::metres(4 + 4 * random());
+      choice.spacing.most = Length::metres(choice.spacing.least.metres() + 8 * random());
+      std::vector<Place> places;
+      for (int i = 0; i < 40; ++i)
+        places.push_back(at(150 * random(), -20 + 40 * random()));
+      const auto cover = coverOfSight(8 + 12 * random());
+      const auto chain =
+          chooseMarks(camp, at(150, 0), MarkCandidates(places), choice, nullptr, cover.get(), Progress());
+      QVERIFY(!chain.empty());
+      for (size_t i = 0; i < chain.size(); ++i) {
+        const double hop = chain[i].from_last.length.metres();
+        const bool end = i + 1 == chain.size();
+        ++(chain[i].candidate == ChosenMark::spaced ? spaced : chosen);
+        QVERIFY2(hop <= choice.spacing.most.metres() + 1e-6 && (end || hop >= choice.spacing.least.metres() - 1e-6),
+                 qPrintable(QStringLiteral("round %1: a hop of %2 m, not %3 to %4 m")
+                                .arg(round)
+                                .arg(hop)
+                                .arg(choice.spacing.least.metres())
+                                .arg(choice.spacing.most.metres())));
+      }
+      QVERIFY(geodesicBetween(chain.back().place, at(150, 0)).length.metres() < 1e-6);
+    }
+    QVERIFY2(spaced > 300 && chosen > 300, qPrintable(QStringLiteral("%1, %2").arg(spaced).arg(chosen)));
+  }
+
   void markOnTheStartAndEqualEnds() {
     const auto chain = chooseMarks(camp, at(60, 0), MarkCandidates({camp, at(30, 0)}), rule(), nullptr, nullptr, Progress());
     QCOMPARE(chain.size(), size_t(2)); // the one on the start leads nowhere
