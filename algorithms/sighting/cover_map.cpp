@@ -58,7 +58,12 @@ struct CoverMap::Index {
         bottom = std::min(bottom, points[i].y);
         top = std::max(top, points[i].y);
       }
-      chains.push_back({(left + right) / 2, (bottom + top) / 2, (right - left) / 2, (top - bottom) / 2, first, last});
+      // A little wider than it is, for the rounding of great coordinates: in millions of metres a nanometre, and then a
+      // ring would be crossed an odd number of times.
+      const double x = (left + right) / 2, y = (bottom + top) / 2;
+      constexpr double rounding = 1e-15;
+      chains.push_back({x, y, (right - left) / 2 + rounding * std::abs(x), (top - bottom) / 2 + rounding * std::abs(y),
+                        first, last});
       first = last;
     }
   }

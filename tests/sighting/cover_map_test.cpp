@@ -30,6 +30,7 @@ private slots:
   void alongAnOuterBorder();
   void alongASlantedBorder();
   void throughVertices();
+  void throughVerticesFarFromTheOrigin();
   void touching();
   void startOnABorder();
   void startOnAVertex();
@@ -377,6 +378,37 @@ void CoverMapTest::throughVertices() {
   // Through a corner on to a border: that of the side to the right.
   QCOMPARE(along(four, {-4, 0}, {4, 0}), QStringLiteral("0.5:0 1:1"));
   QCOMPARE(along(four, {0, 4}, {0, -4}), QStringLiteral("0.5:3 1:0"));
+}
+
+// Small patches of many edges where coordinates are great: New Zealand on a map of the web, Canada on a grid in feet. A
+// line through a corner meets the boxes around stretches of the border in their own corners.
+void CoverMapTest::throughVerticesFarFromTheOrigin() {
+  Random random(134);
+  for (const auto &[x, y] :
+       {std::make_pair(1.95e7, -5.0e6), std::make_pair(-1.98e7, 1.7e7), std::make_pair(1.64e6, 1.9e7)})
+    for (int i = 0; i < 300; ++i) {
+      const double radius = random.between(0.3, 2), left = x + random.between(-1, 1),
+                   bottom = y + random.between(-1, 1);
+      Ring ring;
+      for (int corner = 0; corner < 64; ++corner)
+        ring.push_back({left + radius * std::cos(corner * 0.098), bottom + radius * std::sin(corner * 0.098)});
+      const CoverMap map({patch(1, {ring})});
+      for (const MapPoint &corner : ring) {
+        for (const bool level : {true, false}) {
+          const double away = level ? std::abs(corner.y - bottom) : std::abs(corner.x - left);
+          if (away > 0.95 * radius)
+            continue; // all but touched
+          const MapPoint from{level ? left - 3 : corner.x, level ? corner.y : bottom - 3},
+              to{level ? left + 3 : corner.x, level ? corner.y : bottom + 3};
+          const auto stretches = map.along(from, to);
+          QVERIFY2(stretches.size() == 3 && stretches[0].cover == -1 && stretches[1].cover == 1,
+                   qPrintable(text(stretches)));
+          const double half = std::sqrt(radius * radius - away * away);
+          QVERIFY2(std::abs((stretches[1].to - stretches[0].to) * 6 - 2 * half) < 0.02 * radius,
+                   qPrintable(text(stretches)));
+        }
+      }
+    }
 }
 
 // To touch is not to enter: not by a corner, nor by a corner that points inwards.
