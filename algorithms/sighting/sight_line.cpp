@@ -100,10 +100,13 @@ double SightLine::shortestSight(double from_m, double to_m, const Looking &looki
     if (at > from_m && at < to_m)
       shortest = std::min(shortest, groundSight(at, border.to_m - at, looking));
   }
-  if (mProfile && mProfile->step > Length())
-    for (double at = 0; at < to_m; at += mProfile->step.metres())
-      if (at > from_m)
-        shortest = groundSight(at, shortest, looking); // the cover lets one see farther than that everywhere
+  if (mProfile && mProfile->step > Length()) {
+    constexpr double closest = 1; // metres; before an edge one sees least from a few metres off
+    const double step = mProfile->step.metres(), apart = step / std::ceil(step / closest);
+    for (double i = std::floor(from_m / apart) + 1; i * apart < to_m; ++i)
+      if (i * apart > from_m)
+        shortest = groundSight(i * apart, shortest, looking); // the cover lets one see farther than that everywhere
+  }
   return shortest;
 }
 

@@ -54,8 +54,9 @@ public:
   /**
    * The shortest sight distance from any place between two of the line.
    *
-   * Exact in the cover: between borders the sight distance is linear in the place, so its least value lies where the eye
-   * or the point just seen is on a border. Over the ground: looked for at every step of the profile.
+   * Exact in the cover: between borders the sight distance is linear in the place, so its least value lies where the
+   * eye or the point just seen is on a border. Over the ground: looked for at every step of the profile and between, a
+   * metre apart at the most; before an edge beyond which the ground falls by a slope s that is too far by 0.2 s metres.
    */
   double shortestSight(double from_m, double to_m, const Looking &looking) const;
 
