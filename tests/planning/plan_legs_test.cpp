@@ -175,6 +175,45 @@ private slots:
     QVERIFY(worst < 0.02);
   }
 
+  // The same where much is closed in small patches: few ways are left, and the lattice misses some of them.
+  void nearTheBestOnBrokenGround() {
+    test::Random random(24);
+    const PaceTable pace(walker);
+    double worst = 0;
+    int compared = 0, dearer = 0, missed = 0;
+    for (int map = 0; map < 200; ++map) {
+      const int side = int(random.between(8, 17)), patch = int(random.between(1, 6));
+      const EffortGrid grid = patches(random, side, patch, 0.25);
+      const LegRule rule{Duration::seconds(random.between(0, 60)), 0.5, int(random.between(2, 6))};
+      const CellPosition start{0.7, 0.6}, end{side - 0.8, side - 0.5};
+      if (!grid.isOpen(side - 1, side - 1))
+        continue;
+      EffortSurface surface(grid, pace);
+      surface.search({start}, nullptr, progress);
+      std::vector<TurnPoint> cells;
+      for (int row = 0; row < side; ++row)
+        for (int column = 0; column < side; ++column)
+          if (grid.isOpen(column, row))
+            cells.push_back({{column + 0.5, row + 0.5}});
+      const auto best = LegPlanner(grid, pace, rule).bestOf(start, end, cells, {}, progress);
+      if (!best)
+        continue;
+      ++compared;
+      const auto plan = LegPlanner(grid, pace, rule).plan(surface, start, end, {}, progress);
+      missed += !plan;
+      if (!plan)
+        continue;
+      const double more = plan->cost.seconds() / best->cost.seconds() - 1;
+      dearer += more > 0.02;
+      worst = std::max(worst, more);
+    }
+    qInfo("%d of %d maps more than 2 percent dearer, at most %.2f; no plan on %d", dearer, compared, 100 * worst,
+          missed);
+    QVERIFY(compared >= 80);
+    QVERIFY(worst < 0.2);
+    QVERIFY(dearer * 10 <= compared && missed * 50 <= compared);
+  }
+
   void monotoneAndTheSameAgain() {
     test::Random random(31);
     const PaceTable pace(walker);
