@@ -36,19 +36,28 @@ std::vector<ShapeStretch> LegLine::near(const Shapes &shapes, Length beyond, Len
 bool isInside(const Shape &shape, const Place &place) {
   if (shape.kind != ShapeKind::Polygon)
     return false;
-  // Round the place itself no border is crossed at the 180th meridian.
-  const double latitude = place.latitude.degrees(), longitude = place.longitude.degrees();
+  // Borders are counted along the meridian, which is straight in the plane about the place, as geodesics near it are;
+  // parallels of latitude are not.
+  constexpr double farthest = 1e7; // metres; beyond, the plane turns what lies round the antipode inside out
+  const LocalPlane plane(place);
+  const double longitude = place.longitude.degrees();
+  const auto isEast = [&](const Place &corner) {
+    return std::remainder(corner.longitude.degrees() - longitude, 360) > 0;
+  };
   bool inside = false;
-  for (const std::vector<Place> &ring : shape.parts)
-    for (size_t i = 0; i + 1 < ring.size(); ++i) {
-      const double y0 = ring[i].latitude.degrees() - latitude, y1 = ring[i + 1].latitude.degrees() - latitude;
-      if ((y0 > 0) == (y1 > 0))
-        continue;
-      const double x0 = std::remainder(ring[i].longitude.degrees() - longitude, 360);
-      const double x1 = x0 + std::remainder(ring[i + 1].longitude.degrees() - ring[i].longitude.degrees(), 360);
-      if (x0 + (0 - y0) / (y1 - y0) * (x1 - x0) > 0)
-        inside = !inside;
+  for (const std::vector<Place> &ring : shape.parts) {
+    bool before = !ring.empty() && isEast(ring.front());
+    for (size_t i = 1; i < ring.size(); ++i) {
+      const bool here = isEast(ring[i]);
+      if (here != before) {
+        const PlanePoint a = plane.toPlane(ring[i - 1]), b = plane.toPlane(ring[i]);
+        const double north = a.north - a.east / (b.east - a.east) * (b.north - a.north);
+        if (north > 0 && north < farthest)
+          inside = !inside;
+      }
+      before = here;
     }
+  }
   return inside;
 }
 

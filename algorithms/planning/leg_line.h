@@ -35,7 +35,12 @@ private:
   mutable size_t mStation = 0; // where the last place was found
 };
 
-//! Whether a place lies inside a shape's rings (even-odd). False for points and lines.
+/**
+ * Whether a place lies inside a shape's rings (even-odd), whose edges are geodesics, as in LegLine. False for points and
+ * lines.
+ *
+ * A shape of up to 10000 km, anywhere. Accuracy: 1 mm at edges of 10 km.
+ */
 bool isInside(const Shape &shape, const Place &place);
 
 } // namespace brushline

@@ -236,6 +236,20 @@ private slots:
     QVERIFY(changes > 60);
   }
 
+  // A leg that starts half a metre before a straight border of 10 km goes into the area, and out of the one on this side.
+  void beforeALongBorder() {
+    for (const double latitude : {-60.0, 46.5, 80.0})
+      for (const double direction : {0.0, 180.0}) {
+        Scene scene;
+        scene.start = {Angle::degrees(latitude), Angle::degrees(179.9995)};
+        scene.direction = direction;
+        scene.add(ShapeKind::Polygon, {{{0.5, -5000}, {9000, -5000}, {9000, 5000}, {0.5, 5000}}});
+        scene.add(ShapeKind::Polygon, {{{0.5, -5000}, {-9000, -5000}, {-9000, 5000}, {0.5, 5000}}});
+        const std::string met = scene.met();
+        QVERIFY2(met == "0 crossed into 0.5; 1 crossed out 0.5", met.c_str());
+      }
+  }
+
   void slopeBreaksByHand() {
     std::vector<double> heights; // level for 100 m, down one in five for 100 m, level for 100 m; every 5 m
     for (int i = 0; i <= 60; ++i)

@@ -184,6 +184,28 @@ private slots:
     }
   }
 
+  // A straight border of 16 km, square to the meridian: a leg 2 m inside of it lies all in the area, one 2 m outside of
+  // it nowhere, though the parallel of latitude between the border's ends runs on the other side of it.
+  void besideALongBorder() {
+    for (const double latitude : {-60.0, -46.3, 46.3, 80.0})
+      for (const double side : {-1.0, 1.0}) {
+        Scene scene;
+        scene.start = {Angle::degrees(latitude), Angle::degrees(179.99)};
+        scene.direction = 90;
+        const Shape area = scene.shape(
+            ShapeKind::Polygon, {{-8000, side * 2}, {8000, side * 2}, {8000, side * 9000}, {-8000, side * 9000}});
+        const Shape other = scene.shape(
+            ShapeKind::Polygon, {{-8000, side * 2}, {8000, side * 2}, {8000, side * -9000}, {-8000, side * -9000}});
+        const Shapes shapes({area, other});
+        const auto found = shapesNear(
+            shapes, scene.line(), [](size_t) { return std::optional(Length()); }, Length());
+        VERIFY_AT(text(stretchesNear(area, scene.line(), 0)).isEmpty(), std::to_string(latitude));
+        QCOMPARE(text(stretchesNear(other, scene.line(), 0)), QString("0.00-300.00"));
+        QCOMPARE(found.size(), size_t(1));
+        QCOMPARE(found[0].shape, size_t(1));
+      }
+  }
+
   // At random: the index gives of each shape what the shape alone gives.
   void indexAgreesWithShapesAlone() {
     test::Random random(22);

@@ -60,6 +60,49 @@ private slots:
     QVERIFY(!isInside(line, place(0, 179.95)));
   }
 
+  // The borders are geodesics, not parallels of latitude, which lie up to 71 m beside one of 20 km at 80 degrees: sides
+  // of 0.1 to 20 km, and places a metre to either side of their middle (GeographicLib's geodesics).
+  void besideALongBorder() {
+    for (const double latitude : {-60.0, 0.0, 46.5, 80.0})
+      for (const double side : {100.0, 3000.0, 20000.0})
+        for (const double turn : {90.0, 60.0, 0.0}) {
+          Shape wood;
+          wood.kind = ShapeKind::Polygon;
+          wood.parts.resize(1);
+          const Place middle = place(latitude, 179.99);
+          for (const double corner : {45.0, 135.0, 225.0, 315.0})
+            wood.parts[0].push_back(geodesicDestination(middle, bearing(turn + corner), Length::metres(side / std::sqrt(2.0))));
+          wood.parts[0].push_back(wood.parts[0].front());
+          for (size_t i = 0; i < 4; ++i) {
+            const GeodesicLeg border = geodesicBetween(wood.parts[0][i], wood.parts[0][i + 1]);
+            for (const double share : {0.1, 0.5, 0.8}) {
+              const Place on = geodesicDestination(wood.parts[0][i], border.departure, Length::metres(border.length.metres() * share));
+              const double right = geodesicBetween(on, wood.parts[0][i + 1]).departure.degrees() + 90;
+              const std::string where = std::to_string(latitude) + ", " + std::to_string(side);
+              VERIFY_AT(isInside(wood, geodesicDestination(on, bearing(right), Length::metres(1))), where);
+              VERIFY_AT(!isInside(wood, geodesicDestination(on, bearing(right + 180), Length::metres(1))), where);
+            }
+          }
+        }
+  }
+
+  // A ring round the pole holds it, and what lies between.
+  void roundThePole() {
+    for (const double pole : {90.0, -90.0}) {
+      Shape ice;
+      ice.kind = ShapeKind::Polygon;
+      ice.parts.resize(1);
+      for (int i = 0; i <= 40; ++i)
+        ice.parts[0].push_back(place(pole * 8 / 9, i % 40 * 9));
+      for (const double longitude : {-180.0, -77.0, 0.0, 4.0, 180.0}) {
+        QVERIFY(isInside(ice, place(pole, longitude)));
+        QVERIFY(isInside(ice, place(pole * 0.95, longitude)));
+        QVERIFY(!isInside(ice, place(pole * 0.85, longitude)));
+        QVERIFY(!isInside(ice, place(-pole * 0.95, longitude)));
+      }
+    }
+  }
+
   void nearIsInOrderAndNeverTwice() {
     Shape trail;
     for (int i = 0; i <= 100; ++i)
