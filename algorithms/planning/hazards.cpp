@@ -84,26 +84,22 @@ void addEdges(const std::vector<Place> &part, size_t first, size_t last, const L
 void addInside(const Shape &shape, const LegLine &leg, std::vector<LegStretch> &stretches) {
   if (shape.kind != ShapeKind::Polygon)
     return;
-  std::vector<double> borders{0, leg.length_m()};
+  std::vector<double> borders; // on the endless line of the leg, which comes from outside
   for (const std::vector<Place> &ring : shape.parts) {
     if (ring.empty())
       continue;
     LegPoint before = leg.at(ring.front());
     for (size_t i = 1; i < ring.size(); ++i) {
       const LegPoint here = leg.at(ring[i]);
-      if ((before.across > 0) != (here.across > 0)) {
-        const double at =
-            before.along + before.across / (before.across - here.across) * (here.along - before.along);
-        if (at > 0 && at < leg.length_m())
-          borders.push_back(at);
-      }
+      if ((before.across > 0) != (here.across > 0))
+        borders.push_back(before.along +
+                          before.across / (before.across - here.across) * (here.along - before.along));
       before = here;
     }
   }
   std::sort(borders.begin(), borders.end());
-  for (size_t i = 0; i + 1 < borders.size(); ++i)
-    if (isInside(shape, leg.placeAt((borders[i] + borders[i + 1]) / 2)))
-      stretches.push_back({borders[i], borders[i + 1]});
+  for (size_t i = 0; i + 1 < borders.size(); i += 2)
+    stretches.push_back({borders[i], borders[i + 1]});
 }
 
 } // namespace

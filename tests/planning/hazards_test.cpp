@@ -206,6 +206,23 @@ private slots:
       }
   }
 
+  // A pond that covers the leg and whose shore comes from the right and runs along it from 100 to 200 m, in the middle
+  // of what lies inside: the water on both sides of that is told.
+  void shoreAlongTheLeg() {
+    for (int i = 0; i < 50; ++i) { // what rounding leaves decides on which side of the leg the shore lies
+      Scene scene;
+      scene.direction = 7 * i;
+      const Shape pond = scene.shape(ShapeKind::Polygon, {{-20, -50}, {320, -50}, {320, 50}, {210, 50}, {200, 0},
+                                                          {100, 0}, {90, 50}, {-20, 50}});
+      for (const double place : {1.0, 99.0, 201.0, 299.0}) {
+        bool told = false;
+        for (const LegStretch &stretch : stretchesNear(pond, scene.line(), 0))
+          told = told || (place >= stretch.from_m && place <= stretch.to_m);
+        VERIFY_AT(told, std::to_string(i) + " at " + std::to_string(place));
+      }
+    }
+  }
+
   // At random: the index gives of each shape what the shape alone gives.
   void indexAgreesWithShapesAlone() {
     test::Random random(22);
