@@ -61,21 +61,25 @@ std::vector<Meeting> meetings(const Run &run) {
 // Gathers the runs of a shape's stretches: those that follow each other are one.
 std::vector<Run> runsOf(const Shape &shape, const ShapeStretch *first, const ShapeStretch *last, const LegLine &leg) {
   std::vector<Run> runs;
-  size_t ringStart = 0; // of the runs, the one with which the present part begins, when it begins at its first place
+  constexpr size_t none = size_t(-1);
+  size_t ringStart = none; // of the runs, the one with which the present part begins, when it begins at its first place
   for (const ShapeStretch *stretch = first; stretch != last; ++stretch) {
     const std::vector<Place> &part = shape.parts[stretch->part];
     const bool goesOn = stretch != first && (stretch - 1)->part == stretch->part && (stretch - 1)->last == stretch->first;
     if (!goesOn)
       runs.emplace_back();
+    if (stretch != first && (stretch - 1)->part != stretch->part)
+      ringStart = none;
     for (size_t i = stretch->first + (goesOn ? 1 : 0); i <= stretch->last; ++i)
       runs.back().push_back(leg.at(part[i]));
     if (stretch->first == 0)
       ringStart = runs.size() - 1;
     // A ring's last place is its first once more: there the runs go on, too.
     const bool ends = stretch->last + 1 == part.size() && shape.kind == ShapeKind::Polygon;
-    if (ends && stretch->first > 0 && !runs[ringStart].empty() && ringStart + 1 < runs.size()) {
+    if (ends && stretch->first > 0 && ringStart != none && ringStart + 1 < runs.size()) {
       runs.back().insert(runs.back().end(), runs[ringStart].begin() + 1, runs[ringStart].end());
       runs.erase(runs.begin() + long(ringStart));
+      ringStart = none;
     }
   }
   // A whole ring is turned to begin off the line, so that no meeting is cut in two.

@@ -236,6 +236,19 @@ private slots:
     QVERIFY(changes > 60);
   }
 
+  // Two blocks of a wood. The border of the second begins 2 km off, so that only its other end is near the leg: it does
+  // not go on with that of the first.
+  void partsApart() {
+    Scene scene;
+    Points second{{200, 2000}};
+    for (double across = 2000; across > -50; across -= 50)
+      second.emplace_back(250, across);
+    second.emplace_back(250, -30);
+    second.emplace_back(200, -30);
+    scene.add(ShapeKind::Polygon, {{{100, -20}, {150, -20}, {150, 20}, {100, 20}}, second});
+    QCOMPARE(scene.met(), std::string("0 crossed into 100.0; 0 crossed out 150.0; 0 crossed into 200.0; 0 crossed out 250.0"));
+  }
+
   // A leg that starts half a metre before a straight border of 10 km goes into the area, and out of the one on this side.
   void beforeALongBorder() {
     for (const double latitude : {-60.0, 46.5, 80.0})
