@@ -128,6 +128,9 @@ LegPoint nearest(const Run &run, double length) {
         const double share = std::clamp(((end - run[i].along) * dx - run[i].across * dy) / squared, 0.0, 1.0);
         look({run[i].along + share * dx, run[i].across + share * dy});
       }
+    // Or that place may lie ahead of the end, and what is beside it count.
+    if ((run[i].along < length) != (run[i + 1].along < length))
+      look({length, run[i].across + (length - run[i].along) / dx * dy});
   }
   return best;
 }

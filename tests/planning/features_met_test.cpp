@@ -111,6 +111,8 @@ private slots:
     QTest::newRow("comes back") << line << Parts{{-5, 9, 10, 9, 20, 90, 200, 90, 210, 15, 220, 90}}
                                 << "0 right passed 210.0/15.0";
     QTest::newRow("along from behind the start") << line << Parts{{-50, 0, 100, 0}} << "0 crossed along 0.0";
+    // Nearest where the leg ends; it comes nearer only ahead of there.
+    QTest::newRow("ends ahead of the end") << line << Parts{{290, 25, 310, 3}} << "0 right passed 300.0/14.0";
     QTest::newRow("shore") << area << Parts{{-50, 10, 350, 10, 350, 90, -50, 90}} << "0 right passed 0.0/10.0";
     QTest::newRow("pond beside the start") << area << Parts{{-50, 10, 20, 10, 20, 90, -50, 90}} << "";
     QTest::newRow("area") << area << Parts{{100, -50, 150, -50, 150, 50, 100, 50}}
