@@ -371,8 +371,8 @@ AimSpread AimPlanner::spreadOf(const AnnotatedLeg &leg, size_t walker) const {
   return AimSpread(marks, errors);
 }
 
-// The aim that the dial can show: of the numbers on both sides the one nearer to the destination that is enough, else
-// the better one; none where neither meets the line.
+// The aim that the dial can show: of the numbers on both sides of it, and on the side of the destination aimed for, the
+// one nearer to the destination that is enough, else the better one; none where neither meets the line.
 std::optional<AimPlanner::Aim> AimPlanner::onTheDial(const Trip &trip, const AnnotatedLeg &leg, const Aim &aim,
                                                      const AimSpread &spread) const {
   const Compass &compass = mSetting.legs.compass;
@@ -387,6 +387,10 @@ std::optional<AimPlanner::Aim> AimPlanner::onTheDial(const Trip &trip, const Ann
     std::swap(tries[0], tries[1]);
   std::optional<Aim> best;
   for (const double bearing : tries) {
+    // Where the line bends round in front of the destination, the turn may be right on both sides of it.
+    const double right = turnFrom(trip.bearing, bearing);
+    if ((aim.side == AimSide::Left && right > claimed) || (aim.side == AimSide::Right && right < -claimed))
+      continue;
     const double now = chance(*aim.view, aim.line, bearing, aim.turn, spread);
     if (now <= 0)
       continue;

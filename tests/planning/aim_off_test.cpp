@@ -269,6 +269,24 @@ private slots:
 
   // A trail from 5 m to 30 m beside the way north, 1000 m off, seen from 0.29 to 1.72 degrees (tangent): of a dial in 2
   // degrees neither 0 nor 2 meets it, so there is no aim; in half degrees there is, and its chances are the number's.
+  // The trail bends round in front of the hut, so that one turns right on either side of the straight way, 1.3 degrees.
+  // To the left of the hut the next number is 0; 2 is nearer, and leads to the right of it.
+  void dialKeepsToTheSide() {
+    Trial trial;
+    trial.lines = {trial.country.line("trail", {{{-2000, 500}, {100, 500}, {100, 1000}, {-2000, 1000}}})};
+    trial.destinations = {{1000 * std::tan(1.3 * degree), 1000}};
+    trial.rule.whole_dial = true;
+    trial.legs.compass.step = 2;
+    for (const AimSide side : {AimSide::Left, AimSide::Choose}) {
+      trial.rule.side = side;
+      const AimedLeg aimed = trial.aimed();
+      QCOMPARE(aimed.side, AimSide::Left);
+      QCOMPARE(aimed.turn, LineTurn::Right);
+      VERIFY_NEAR(aimed.leg.true_bearing.angle().signedTurn().degrees(), 0, 1e-3, "bearing");
+      VERIFY_NEAR(aimed.offset->degrees(), 1.3, 1e-3, "offset");
+    }
+  }
+
   void noNumberOfTheDialMeetsTheLine() {
     Trial trial;
     trial.lines = {trial.country.line("trail", {{{5, 1000}, {30, 1000}}})};
