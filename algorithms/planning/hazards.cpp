@@ -92,8 +92,7 @@ void addInside(const Shape &shape, const LegLine &leg, std::vector<LegStretch> &
     for (size_t i = 1; i < ring.size(); ++i) {
       const LegPoint here = leg.at(ring[i]);
       if ((before.across > 0) != (here.across > 0))
-        borders.push_back(before.along +
-                          before.across / (before.across - here.across) * (here.along - before.along));
+        borders.push_back(before.along + before.across / (before.across - here.across) * (here.along - before.along));
       before = here;
     }
   }

@@ -36,8 +36,8 @@ private:
 };
 
 /**
- * Whether a place lies inside a shape's rings (even-odd), whose edges are geodesics, as in LegLine. False for points and
- * lines.
+ * Whether a place lies inside a shape's rings (even-odd), whose edges are geodesics, as in LegLine. False for points
+ * and lines.
  *
  * A shape of up to 10000 km, anywhere. Accuracy: 1 mm at edges of 10 km.
  */

@@ -248,10 +248,12 @@ private slots:
     second.emplace_back(250, -30);
     second.emplace_back(200, -30);
     scene.add(ShapeKind::Polygon, {{{100, -20}, {150, -20}, {150, 20}, {100, 20}}, second});
-    QCOMPARE(scene.met(), std::string("0 crossed into 100.0; 0 crossed out 150.0; 0 crossed into 200.0; 0 crossed out 250.0"));
+    QCOMPARE(scene.met(),
+             std::string("0 crossed into 100.0; 0 crossed out 150.0; 0 crossed into 200.0; 0 crossed out 250.0"));
   }
 
-  // A leg that starts half a metre before a straight border of 10 km goes into the area, and out of the one on this side.
+  // A leg that starts half a metre before a straight border of 10 km goes into the area, and out of the one on this
+  // side.
   void beforeALongBorder() {
     for (const double latitude : {-60.0, 46.5, 80.0})
       for (const double direction : {0.0, 180.0}) {

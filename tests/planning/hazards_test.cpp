@@ -212,8 +212,8 @@ private slots:
     for (int i = 0; i < 50; ++i) { // what rounding leaves decides on which side of the leg the shore lies
       Scene scene;
       scene.direction = 7 * i;
-      const Shape pond = scene.shape(ShapeKind::Polygon, {{-20, -50}, {320, -50}, {320, 50}, {210, 50}, {200, 0},
-                                                          {100, 0}, {90, 50}, {-20, 50}});
+      const Shape pond = scene.shape(
+          ShapeKind::Polygon, {{-20, -50}, {320, -50}, {320, 50}, {210, 50}, {200, 0}, {100, 0}, {90, 50}, {-20, 50}});
       for (const double place : {1.0, 99.0, 201.0, 299.0}) {
         bool told = false;
         for (const LegStretch &stretch : stretchesNear(pond, scene.line(), 0))

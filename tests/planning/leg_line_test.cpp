@@ -71,12 +71,14 @@ private slots:
           wood.parts.resize(1);
           const Place middle = place(latitude, 179.99);
           for (const double corner : {45.0, 135.0, 225.0, 315.0})
-            wood.parts[0].push_back(geodesicDestination(middle, bearing(turn + corner), Length::metres(side / std::sqrt(2.0))));
+            wood.parts[0].push_back(
+                geodesicDestination(middle, bearing(turn + corner), Length::metres(side / std::sqrt(2.0))));
           wood.parts[0].push_back(wood.parts[0].front());
           for (size_t i = 0; i < 4; ++i) {
             const GeodesicLeg border = geodesicBetween(wood.parts[0][i], wood.parts[0][i + 1]);
             for (const double share : {0.1, 0.5, 0.8}) {
-              const Place on = geodesicDestination(wood.parts[0][i], border.departure, Length::metres(border.length.metres() * share));
+              const Place on = geodesicDestination(wood.parts[0][i], border.departure,
+                                                   Length::metres(border.length.metres() * share));
               const double right = geodesicBetween(on, wood.parts[0][i + 1]).departure.degrees() + 90;
               const std::string where = std::to_string(latitude) + ", " + std::to_string(side);
               VERIFY_AT(isInside(wood, geodesicDestination(on, bearing(right), Length::metres(1))), where);
