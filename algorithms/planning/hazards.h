@@ -22,7 +22,8 @@ struct LegStretch {
  *
  * Degenerate: a stretch may have no length where the leg only touches the border. \param distance >= 0; with 0 what is
  * crossed gives stretches without length, and areas those inside them.
- * Accuracy: that of LegLine, and the edges' bends: under 1 cm on edges of 1 km.
+ * Accuracy: that of LegLine. Edges are geodesics; lines that are straight in degrees are apart from them by
+ * L^2 tan(latitude) / 8 R on edges of length L that run east: 3 cm on 1 km at latitude 60, 14 m on 20 km.
  */
 std::vector<LegStretch> stretchesNear(const Shape &shape, const LegLine &leg, double distance);
 
