@@ -10,6 +10,28 @@ namespace brushline {
 
 namespace {
 constexpr double infinite = std::numeric_limits<double>::infinity();
+
+// By how much the slope has fallen at a profile's points, from its start up to each: what hides marks is ground that
+// falls away. Where there is no data the ground goes on straight to where there is.
+std::vector<double> slopeFallen(const Profile &profile) {
+  const std::vector<double> &heights = profile.heights;
+  std::vector<double> fallen(heights.size(), 0);
+  size_t before = heights.size(), last = heights.size(); // of the points with data
+  for (size_t i = 0; i < heights.size(); ++i) {
+    if (std::isnan(heights[i]))
+      continue;
+    if (before < last) {
+      const double here = (heights[last] - heights[before]) / double(last - before),
+                   next = (heights[i] - heights[last]) / double(i - last);
+      fallen[last] = std::max(0.0, here - next) / profile.step.metres();
+    }
+    before = last < heights.size() ? last : before;
+    last = i;
+  }
+  for (size_t i = 1; i < fallen.size(); ++i)
+    fallen[i] += fallen[i - 1];
+  return fallen;
+}
 } // namespace
 
 SightLine::SightLine(std::vector<SightStretch> stretches, std::optional<Profile> profile)
@@ -100,12 +122,32 @@ double SightLine::shortestSight(double from_m, double to_m, const Looking &looki
     if (at > from_m && at < to_m)
       shortest = std::min(shortest, groundSight(at, border.to_m - at, looking));
   }
-  if (mProfile && mProfile->step > Length()) {
-    constexpr double closest = 1; // metres; before an edge one sees least from a few metres off
-    const double step = mProfile->step.metres(), apart = step / std::ceil(step / closest);
-    for (double i = std::floor(from_m / apart) + 1; i * apart < to_m; ++i)
-      if (i * apart > from_m)
-        shortest = groundSight(i * apart, shortest, looking); // the cover lets one see farther than that everywhere
+  if (mProfile && mProfile->step > Length())
+    shortest = shortestGroundSight(from_m, to_m, shortest, looking); // the cover lets one see farther everywhere
+  return shortest;
+}
+
+double SightLine::shortestGroundSight(double from_m, double to_m, double shortest, const Looking &looking) const {
+  // From an eye e above the ground to a mark m above it, l metres off, the line of sight is e (1 - t) + m t above the
+  // straight line between their grounds, at the share t of the way. Ground whose slope falls by f in all between them
+  // rises above that by l f t (1 - t) at the most. So it hides nothing unless l f >= e / t + m / (1 - t), which is least
+  // (sqrt e + sqrt m)^2.
+  const double heights = std::sqrt(looking.eye_height.metres()) + std::sqrt(looking.mark_height.metres());
+  const std::vector<double> fallen = slopeFallen(*mProfile);
+  constexpr double closest = 1; // metres; before an edge one sees least from a few metres off
+  const double step = mProfile->step.metres();
+  const auto looks = int(std::ceil(step / closest));
+  for (auto piece = size_t(std::max(0.0, std::floor(from_m / step))); piece + 1 < fallen.size(); ++piece) {
+    const double start = double(piece) * step;
+    if (start >= to_m)
+      break;
+    const double farthest = (start + step + shortest) / step;
+    const size_t last = farthest < double(fallen.size() - 1) ? size_t(farthest) : fallen.size() - 1;
+    if (const double fall = fallen[last] - fallen[piece]; !(fall > 0) || fall * shortest < heights * heights)
+      continue;
+    for (int i = 0; i < looks; ++i)
+      if (const double at = start + step * i / looks; at > from_m && at < to_m)
+        shortest = groundSight(at, shortest, looking);
   }
   return shortest;
 }

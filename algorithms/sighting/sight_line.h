@@ -65,6 +65,8 @@ private:
   double placeOfDepth(double depth) const;
   double coverSight(double at_m, double exponent) const; // until the optical depth has grown by the exponent
   double groundSight(double at_m, double farthest_m, const Looking &looking) const;
+  //! The least of a sight and those over the ground from between two places.
+  double shortestGroundSight(double from_m, double to_m, double shortest, const Looking &looking) const;
 
   std::vector<SightStretch> mStretches;
   std::vector<double> mDepths; // optical depth at the end of each stretch
