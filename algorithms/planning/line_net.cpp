@@ -16,17 +16,46 @@ namespace {
 
 using Part = std::vector<Place>;
 using End = std::array<long long, 2>; // a place to within about 1 cm
+constexpr double perDegree = 1e7;
+constexpr long long aroundTheEarth = 3600000000LL;
 
 End endAt(const Place &place) {
-  constexpr double perDegree = 1e7;
   const double longitude = std::abs(place.latitude.degrees()) > 89.9999999 ? 0 : place.longitude.fullCircle().degrees();
-  return {std::llround(place.latitude.degrees() * perDegree), std::llround(longitude * perDegree) % 3600000000LL};
+  return {std::llround(place.latitude.degrees() * perDegree), std::llround(longitude * perDegree) % aroundTheEarth};
 }
 
 bool samePlace(const Place &a, const Place &b) { return endAt(a) == endAt(b); }
 
+// Makes one place of ends that are a centimetre or less apart, though their roundings may differ.
+void snapEnds(std::vector<Part> &parts) {
+  std::map<End, Place> known;
+  const auto snapped = [&known](const Place &place) {
+    const End at = endAt(place);
+    for (const long long north : {0, -1, 1})
+      for (const long long east : {0, -1, 1}) {
+        const auto found = known.find({at[0] + north, (at[1] + east + aroundTheEarth) % aroundTheEarth});
+        if (found == known.end())
+          continue;
+        const Place &other = found->second;
+        const double turn = std::remainder((other.longitude - place.longitude).degrees(), 360);
+        if (samePlace(other, place) ||
+            (std::abs((other.latitude - place.latitude).degrees()) * perDegree <= 1 && std::abs(turn) * perDegree <= 1))
+          return other;
+      }
+    return known.emplace(at, place).first->second;
+  };
+  for (Part &part : parts) {
+    part.front() = snapped(part.front());
+    part.back() = snapped(part.back());
+  }
+  parts.erase(std::remove_if(parts.begin(), parts.end(),
+                             [](const Part &part) { return part.size() == 2 && samePlace(part[0], part[1]); }),
+              parts.end());
+}
+
 // Joins parts at the places where exactly two of their ends meet.
 std::vector<Part> joined(std::vector<Part> parts) {
+  snapEnds(parts);
   std::map<End, std::vector<size_t>> ends; // parts by their ends; a closed part is there twice
   for (size_t i = 0; i < parts.size(); ++i)
     for (const Place &place : {parts[i].front(), parts[i].back()})
@@ -98,6 +127,8 @@ std::vector<Shape> linesOf(std::vector<Shape> shapes, const Progress &progress) 
     progress.check();
     line.parts = joined(std::move(line.parts));
   }
+  lines.erase(std::remove_if(lines.begin(), lines.end(), [](const Shape &line) { return line.parts.empty(); }),
+              lines.end());
   return lines;
 }
 

@@ -36,6 +36,23 @@ private slots:
     QVERIFY(!net.closed(0, 0));
   }
 
+  // Ends that differ by less than a centimetre meet, wherever their roundings part, also at the 180th meridian.
+  void endsBesideEachOtherJoin() {
+    for (int i = 0; i < 40; ++i) {
+      const double off = i * 2.5e-9; // degrees; steps through a rounding of 1e-7
+      for (const double longitude : {8.0, 180.0, -180.0}) {
+        const Place a = place(47, longitude - 0.001), b = place(47 + off, longitude + off);
+        const Place beside = place(47 + off + 4e-8, longitude + off - 4e-8), c = place(47, longitude + 0.001);
+        const LineNet net({line("ridge", {{a, b}, {beside, c}})});
+        VERIFY_AT(net.shapes()[0].parts.size() == 1, std::to_string(longitude) + " " + std::to_string(i));
+        const LineNet ring({line("ring", {{a, b, place(47.001, longitude), place(47, longitude - 0.001 + 4e-8)}})});
+        VERIFY_AT(ring.closed(0, 0), std::to_string(longitude) + " " + std::to_string(i));
+        const LineNet apart({line("ridge", {{a, b}, {place(47 + off + 3e-7, longitude), c}})});
+        VERIFY_AT(apart.shapes()[0].parts.size() == 2, std::to_string(longitude) + " " + std::to_string(i));
+      }
+    }
+  }
+
   void forksDoNotJoin() {
     const Place a = place(47, 8), b = from(a, 90, 100), c = from(a, 0, 100), d = from(a, 200, 100);
     const LineNet net({line("fork", {{a, b}, {c, a}, {a, d}})});
@@ -60,6 +77,10 @@ private slots:
     polygon.kind = ShapeKind::Polygon;
     const LineNet net({line("one point", {{a}}), line("twice the same", {{a, a}, {a, b}}), polygon, line("", {})});
     QCOMPARE(net.shapes().size(), size_t(0));
+    for (int i = 0; i < 40; ++i) { // a millimetre, across a rounding too
+      const Place start = place(47 + i * 2.5e-9, 8 + i * 2.5e-9);
+      QCOMPARE(LineNet({line("short", {{start, from(start, 45, 0.001)}})}).shapes().size(), size_t(0));
+    }
     QVERIFY(!net.nearest(a, Length::metres(1e6)));
   }
 
