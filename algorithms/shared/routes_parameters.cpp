@@ -156,7 +156,10 @@ RouteSource::RouteSource(const ParameterReader &reader, QgsProcessingFeedback *f
   mGridWatch = std::make_unique<grid_parameters::GridWatch>(grid, feedback);
   if (grid.isValid()) {
     mGrid = std::make_unique<Grid>(Grid{grid_parameters::definitionOf(grid), QgsCoordinateTransform()});
-    mToGrid = QgsCoordinateTransform(mSource->sourceCrs(), grid, mTransforms);
+    // From the places, not from the layer's own system: between two that differ by the order of their axes alone, as
+    // the polar EPSG:5041 and 32661, PROJ 9.1 swaps what is in the right order already.
+    const bool own = grid == mSource->sourceCrs();
+    mToGrid = QgsCoordinateTransform(own ? grid : wgs84(), grid, mTransforms);
   }
   mRouteField = reader.fieldIndex(routeKey, *mSource);
   mOrderField = reader.fieldIndex(orderKey, *mSource);
@@ -293,15 +296,12 @@ bool RouteSource::place(RouteInput &route, const std::vector<size_t> &partSizes)
   std::vector<double> eastings, northings;
   const Grid *grid = mGrid.get();
   const QgsCoordinateTransform *toGrid = &mToGrid;
-  if (grid) {
-    eastings = route.x;
-    northings = route.y;
-  } else {
+  if (!grid) {
     grid = &standardGridOf(longitudes[0], latitudes[0]);
     toGrid = &grid->from_places;
-    eastings = longitudes;
-    northings = latitudes;
   }
+  eastings = toGrid->isShortCircuited() ? route.x : longitudes;
+  northings = toGrid->isShortCircuited() ? route.y : latitudes;
   if (!toGrid->isShortCircuited()) {
     zero.assign(count, 0);
     try {

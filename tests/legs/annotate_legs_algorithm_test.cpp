@@ -50,6 +50,8 @@ private slots:
   void gridOfADegreesLayer();
   void gridAskedFor();
   void gridThatCountsWestAndSouth();
+  void gridsWithTheirAxesSwapped_data();
+  void gridsWithTheirAxesSwapped();
   void direction_data();
   void direction();
 
@@ -619,6 +621,33 @@ void AnnotateLegsAlgorithmTest::gridThatCountsWestAndSouth() {
     QCOMPARE(back.number("dial"), 225.0);
     QCOMPARE(out.text("compass_pt"), QString("NE"));
   }
+}
+
+// The polar grids come twice, once with the northing named first; the host's coordinates have the easting first in
+// both.
+void AnnotateLegsAlgorithmTest::gridsWithTheirAxesSwapped_data() {
+  QTest::addColumn<QString>("own");
+  QTest::addColumn<QString>("asked");
+  QTest::newRow("north") << "EPSG:32661"
+                         << "EPSG:5041";
+  QTest::newRow("north, the other way") << "EPSG:5041"
+                                        << "EPSG:32661";
+  QTest::newRow("south") << "EPSG:32761"
+                         << "EPSG:5042";
+  QTest::newRow("a UTM zone") << "EPSG:25833"
+                              << "EPSG:3045";
+}
+
+void AnnotateLegsAlgorithmTest::gridsWithTheirAxesSwapped() {
+  QFETCH(QString, own);
+  QFETCH(QString, asked);
+  // 300 m and 400 m to the grid's east and north, in the reach of each of them.
+  const QString line = own.contains("25833") ? "LINESTRING(500000 5500000, 500300 5500400)"
+                                             : "LINESTRING(2800000 2000000, 2800300 2000400)";
+  const Layer routes = routesOf(own, {line});
+  const Outcome outcome = annotate({{"INPUT", valueOf(routes)}, {"GRID_CRS", asked}});
+  VERIFY_RAN(outcome);
+  VERIFY_NEAR(outcome.rows()[0].number("grid_brg"), 36.869897646, 1e-5, "atan 3/4");
 }
 
 void AnnotateLegsAlgorithmTest::direction_data() {
