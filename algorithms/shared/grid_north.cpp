@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "shared/grid_north.h"
 
+#include "shared/geodesic.h"
+
 #include <GeographicLib/UTMUPS.hpp>
 #include <proj.h>
 
@@ -101,16 +103,20 @@ GridNorth::~GridNorth() = default;
 GridNorth::GridNorth(GridNorth &&) noexcept = default;
 GridNorth &GridNorth::operator=(GridNorth &&) noexcept = default;
 
+double GridNorth::longitudeOf(const Place &place) const {
+  // PROJ refuses more than 10 radians. Fewer are left to it, since some maps go on beyond half a turn.
+  Angle turned = place.longitude - mProjection->primeMeridian;
+  if (std::abs(turned.degrees()) > 540)
+    turned = turned.signedTurn();
+  return turned.degrees();
+}
+
 Convergence GridNorth::at(const Place &place) const {
   // The direction of the meridian on the grid, by a central difference over about 2 * 30 m: its own error is under
   // 1e-9 degrees, the coordinates' rounding gives about as much.
   constexpr double half = 2.7e-4; // degrees
   const double unit = mProjection->unit;
-  // PROJ refuses more than 10 radians. Fewer are left to it, since some maps go on beyond half a turn.
-  Angle turned = place.longitude - mProjection->primeMeridian;
-  if (std::abs(turned.degrees()) > 540)
-    turned = turned.signedTurn();
-  const double longitude = turned.degrees();
+  const double longitude = longitudeOf(place);
   const double north = std::min(place.latitude.degrees() + half, 90.0);
   const double south = std::max(place.latitude.degrees() - half, -90.0);
   PJ *forward = mProjection->forward.get();
@@ -122,6 +128,21 @@ Convergence GridNorth::at(const Place &place) const {
     return {Angle::degrees(std::numeric_limits<double>::quiet_NaN())};
   // The grid bearing of true north is minus the bearing of grid north.
   return {-mProjection->bearing(dx, dy)};
+}
+
+GridBearing GridNorth::bearing(const Place &place, TrueBearing way) const {
+  constexpr Length half = Length::metres(30); // as in at()
+  const auto point = [&](TrueBearing towards) {
+    const Place there = geodesicDestination(place, towards, half);
+    const double unit = mProjection->unit;
+    const PJ_COORD at = proj_coord(longitudeOf(there) / unit, there.latitude.degrees() / unit, 0, HUGE_VAL);
+    const PJ_XY xy = proj_trans(mProjection->forward.get(), PJ_FWD, at).xy;
+    return GridPoint{xy.x, xy.y};
+  };
+  const GridPoint behind = point(way.reversed()), ahead = point(way);
+  if (!std::isfinite(behind.easting + behind.northing + ahead.easting + ahead.northing))
+    return GridBearing(Angle::degrees(std::numeric_limits<double>::quiet_NaN()));
+  return bearing(behind, ahead);
 }
 
 GridBearing GridNorth::bearing(const GridPoint &from, const GridPoint &to) const {

@@ -31,6 +31,7 @@ private slots:
   void poles();
   void outOfReach();
   void bearingOfPoints();
+  void bearingOfALineAtAPlace();
   void theShorterWayRound();
   void worldWidth_data();
   void worldWidth();
@@ -416,6 +417,26 @@ void GridNorthTest::standardGrid() {
                        crs.toStdString(), "the zones of UTM and UPS, DMA TM 8358.2; from memory"));
   const GridNorth grid(crs.toStdString()); // and it exists
   QVERIFY(std::isfinite(grid.at(place(latitude, longitude)).east.degrees()));
+}
+
+// UTM keeps angles. On the web map tan(bearing) grows by M / N, the radii of curvature along and across the meridian.
+void GridNorthTest::bearingOfALineAtAPlace() {
+  const GridNorth utm("EPSG:32632"), web("EPSG:3857");
+  constexpr double e2 = 0.00669437999014; // WGS 84
+  for (double latitude = -75; latitude <= 75; latitude += 25)
+    for (double way = 3; way < 360; way += 17) {
+      const Place here = place(latitude, 11);
+      const TrueBearing bearing(Angle::degrees(way));
+      const double sine = std::sin(here.latitude.radians());
+      const double north = 1 - e2 * sine * sine; // N / M * (1 - e2)
+      const double onWeb = Angle::radians(std::atan2(std::sin(Angle::degrees(way).radians()) * (1 - e2) / north,
+                                                     std::cos(Angle::degrees(way).radians())))
+                               .degrees();
+      const double onUtm = toGrid(bearing, utm.at(here)).degrees();
+      VERIFY_NEAR(std::remainder(utm.bearing(here, bearing).degrees() - onUtm, 360), 0, 1e-7, "UTM");
+      VERIFY_NEAR(std::remainder(web.bearing(here, bearing).degrees() - onWeb, 360), 0, 1e-7, "web map");
+    }
+  QVERIFY(std::isnan(GridNorth("EPSG:3035").bearing(place(-52, -170), TrueBearing(Angle())).degrees()));
 }
 
 QTEST_APPLESS_MAIN(GridNorthTest)
