@@ -66,21 +66,16 @@ void SightSurfaceAlgorithm::prepare(const ParameterReader &reader, QgsProcessing
 }
 
 void SightSurfaceAlgorithm::readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
-  mClear = cover_parameters::readClearSight(reader);
   const double cellMetres = reader.number(cellKey, cellLimits);
-  const bool stands = stand_parameters::given(reader);
-  mTable = mCover.table;
-  mSeason = mCover.season;
-  for (const CoverClass &entry : mTable->classes())
-    mClassExtinctions.push_back(extinctionOf(entry.sightIn(mSeason)));
+  for (const CoverClass &entry : mCover.table->classes())
+    mClassExtinctions.push_back(extinctionOf(entry.sightIn(mCover.season)));
   mExtinctions = mClassExtinctions;
-  if (!stands) {
-    cover_parameters::readPolygons(mCover, reader, feedback);
-    mMap = mCover.map;
-  } else {
+  if (stand_parameters::given(reader)) {
     StandMap read = stand_parameters::read(reader, feedback);
-    mMap = std::move(read.map);
+    mCover.map = std::move(read.map);
     mExtinctions = std::move(read.extinctions);
+  } else {
+    cover_parameters::readPolygons(mCover, reader, feedback);
   }
   const auto polygons = reader.source(QStringLiteral("COVER"));
   const RasterInput *raster = mCover.sights ? &*mCover.sights : mCover.codes ? &*mCover.codes : nullptr;
@@ -119,8 +114,8 @@ SightSurfaceAlgorithm::lookup(const std::optional<RasterInput> &raster) const {
 void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const {
   const double y = mExtent.yMaximum() - (row + 0.5) * mCell;
   values.assign(size_t(columns), nothing);
-  if (mMap)
-    extinctionRow(*mMap, mExtinctions, {mExtent.xMinimum() + mCell / 2, y}, mCell, values);
+  if (mCover.map)
+    extinctionRow(*mCover.map, mExtinctions, {mExtent.xMinimum() + mCell / 2, y}, mCell, values);
   const auto look = [&](Lookup &raster, const auto &take) {
     std::vector<double> x(values.size()), ys(values.size(), y);
     for (size_t i = 0; i < x.size(); ++i)
@@ -134,7 +129,7 @@ void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std:
     look(*lookups.codes, [&](double &extinction, double code) {
       if (!std::isnan(extinction))
         return;
-      if (const int cover = mTable->find(std::to_string(std::lround(code))); cover >= 0)
+      if (const int cover = mCover.table->find(std::to_string(std::lround(code))); cover >= 0)
         extinction = mClassExtinctions[size_t(cover)];
       else
         lookups.unknown_codes.insert(std::lround(code));
@@ -148,7 +143,7 @@ void SightSurfaceAlgorithm::fillRow(int row, int columns, Lookups &lookups, std:
     });
   lookups.known =
       lookups.known || !std::all_of(values.begin(), values.end(), [](double value) { return std::isnan(value); });
-  sightsFromExtinctions(values, mClear);
+  sightsFromExtinctions(values, mCover.clear_sight);
 }
 
 QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcessingFeedback *feedback) {
@@ -188,11 +183,11 @@ QVariantMap SightSurfaceAlgorithm::run(const ParameterReader &reader, QgsProcess
   if (!known)
     feedback->pushWarning(tr("Nothing is known of the cover of any cell, so the raster is empty. Does the cover lie in "
                              "this extent, and does the table have its classes?"));
-  if (mClear != SpacingRule::clearLimits.usual)
+  if (mCover.clear_sight != SpacingRule::clearLimits.usual)
     feedback->pushWarning(
         tr("%1 is %2, so this raster is no SIGHT_RASTER for other algorithms: those want the metres at "
            "which half the marks are clear (%1 0.5).")
-            .arg(QStringLiteral("CLEAR_SIGHT"), plain(mClear)));
+            .arg(QStringLiteral("CLEAR_SIGHT"), plain(mCover.clear_sight)));
   feedback->pushInfo(tr("%1 columns and %2 rows written.").arg(columns).arg(rows));
   return {{outputKey, output.finish(QStringLiteral(":/brushline/styles/sight_surface.qml"))}};
 }

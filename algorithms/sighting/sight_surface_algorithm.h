@@ -47,13 +47,9 @@ private:
   void readRest(const ParameterReader &reader, QgsProcessingFeedback *feedback);
   void fillRow(int row, int columns, Lookups &lookups, std::vector<double> &values) const;
 
-  CoverSetting mCover;
-  double mClear = 0.5;
-  std::shared_ptr<const CoverMap> mMap;
+  CoverSetting mCover;                   //!< its map may be one of stands
   std::vector<double> mExtinctions;      //!< of the map's classes or stands
   std::vector<double> mClassExtinctions; //!< of the table's classes
-  std::shared_ptr<const CoverTable> mTable;
-  Season mSeason = Season::InLeaf;
   std::vector<Lookups> mLookups; //!< one for each thread
   QgsCoordinateReferenceSystem mCrs;
   QgsRectangle mExtent;
