@@ -4,7 +4,6 @@
 #include "shared/geodesic.h"
 #include "shared/local_plane.h"
 #include "shared/space.h"
-#include "shared/spatial_index.h"
 
 #include <GeographicLib/Geocentric.hpp>
 
@@ -19,7 +18,6 @@ namespace brushline {
 
 namespace {
 namespace bg = boost::geometry;
-using BodyIndex = SpatialIndex<SpaceBox, size_t>;
 
 constexpr size_t checkEvery = 1024; // places between two looks at the cancel button
 
@@ -69,7 +67,6 @@ struct Obstacles::Bodies {
 
   Shapes outlines;
   std::vector<Body> bodies; // one a shape; without rings where it is no polygon
-  BodyIndex boxes;
 };
 
 Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
@@ -87,7 +84,6 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
   }
   mBodies = std::make_unique<Bodies>(std::move(shapes), progress);
 
-  std::vector<BodyIndex::Entry> entries;
   for (size_t i = 0; i < mBodies->outlines.size(); ++i) {
     const Shape &shape = mBodies->outlines[i];
     SpaceBox box;
@@ -103,9 +99,6 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
       continue;
     }
     const SpacePoint low = box.min_corner(), high = box.max_corner();
-    // The ground within rises above the straight lines between the outline's places.
-    entries.emplace_back(grown(box, bulge(low, high) + spaceRounding), i);
-
     double latitude, longitude, height;
     GeographicLib::Geocentric::WGS84().Reverse((low.get<0>() + high.get<0>()) / 2, (low.get<1>() + high.get<1>()) / 2,
                                                (low.get<2>() + high.get<2>()) / 2, latitude, longitude, height);
@@ -121,7 +114,6 @@ Obstacles::Obstacles(std::vector<Shape> shapes, const Progress &progress) {
     }
     mBodies->bodies.push_back(std::move(body));
   }
-  mBodies->boxes = BodyIndex(std::move(entries), progress);
 }
 Obstacles::~Obstacles() = default;
 Obstacles::Obstacles(Obstacles &&) noexcept = default;
@@ -131,12 +123,11 @@ const Shapes &Obstacles::outlines() const { return mBodies->outlines; }
 
 std::vector<size_t> Obstacles::holding(const Place &place) const {
   std::vector<size_t> result;
-  for (const auto &entry : mBodies->boxes.meeting(inSpace(place))) {
-    const Body &body = mBodies->bodies[entry.second];
+  for (const size_t index : mBodies->outlines.mayHold(place)) {
+    const Body &body = mBodies->bodies[index];
     if (body.holds(body.plane.toPlane(place)))
-      result.push_back(entry.second);
+      result.push_back(index);
   }
-  std::sort(result.begin(), result.end());
   return result;
 }
 

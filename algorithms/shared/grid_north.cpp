@@ -37,6 +37,10 @@ struct GridNorth::Projection {
   bool northingFirst = false;
   double eastward = 1, northward = 1; // -1: to the west, to the south
 
+  // Degrees, the longitude from the system's own meridian. Infinite where the projection does not reach.
+  PJ_XY project(double longitude, double latitude) const {
+    return proj_trans(forward.get(), PJ_FWD, proj_coord(longitude / unit, latitude / unit, 0, HUGE_VAL)).xy;
+  }
   Angle bearing(double dx, double dy) const {
     if (northingFirst)
       std::swap(dx, dy);
@@ -115,15 +119,12 @@ Convergence GridNorth::at(const Place &place) const {
   // The direction of the meridian on the grid, by a central difference over about 2 * 30 m: its own error is under
   // 1e-9 degrees, the coordinates' rounding gives about as much.
   constexpr double half = 2.7e-4; // degrees
-  const double unit = mProjection->unit;
   const double longitude = longitudeOf(place);
   const double north = std::min(place.latitude.degrees() + half, 90.0);
   const double south = std::max(place.latitude.degrees() - half, -90.0);
-  PJ *forward = mProjection->forward.get();
-  const PJ_COORD upper = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, north / unit, 0, HUGE_VAL));
-  const PJ_COORD lower = proj_trans(forward, PJ_FWD, proj_coord(longitude / unit, south / unit, 0, HUGE_VAL));
-  const double dx = upper.xy.x - lower.xy.x;
-  const double dy = upper.xy.y - lower.xy.y;
+  const PJ_XY upper = mProjection->project(longitude, north), lower = mProjection->project(longitude, south);
+  const double dx = upper.x - lower.x;
+  const double dy = upper.y - lower.y;
   if (!std::isfinite(dx) || !std::isfinite(dy) || (dx == 0 && dy == 0))
     return {Angle::degrees(std::numeric_limits<double>::quiet_NaN())};
   // The grid bearing of true north is minus the bearing of grid north.
@@ -134,10 +135,8 @@ GridBearing GridNorth::bearing(const Place &place, TrueBearing way) const {
   constexpr Length half = Length::metres(30); // as in at()
   const auto point = [&](TrueBearing towards) {
     const Place there = geodesicDestination(place, towards, half);
-    const double unit = mProjection->unit;
-    const PJ_COORD at = proj_coord(longitudeOf(there) / unit, there.latitude.degrees() / unit, 0, HUGE_VAL);
-    const PJ_XY xy = proj_trans(mProjection->forward.get(), PJ_FWD, at).xy;
-    return GridPoint{xy.x, xy.y};
+    const PJ_XY at = mProjection->project(longitudeOf(there), there.latitude.degrees());
+    return GridPoint{at.x, at.y};
   };
   const GridPoint behind = point(way.reversed()), ahead = point(way);
   if (!std::isfinite(behind.easting + behind.northing + ahead.easting + ahead.northing))
@@ -157,16 +156,11 @@ GridBearing GridNorth::bearing(const GridPoint &from, const GridPoint &to) const
 double GridNorth::findWorldWidth() const {
   constexpr size_t count = 8;
   constexpr double apart = 360.0 / count; // degrees
-  const auto at = [this](double latitude, double longitude) {
-    const double unit = mProjection->unit;
-    const PJ_COORD place = proj_coord(longitude / unit, latitude / unit, 0, HUGE_VAL);
-    return proj_trans(mProjection->forward.get(), PJ_FWD, place).xy;
-  };
   std::array<PJ_XY, count> south, north;
   for (size_t i = 0; i < count; ++i) {
     const double longitude = (double(i) + 0.5) * apart - 180;
-    south[i] = at(-20, longitude);
-    north[i] = at(50, longitude);
+    south[i] = mProjection->project(longitude, -20);
+    north[i] = mProjection->project(longitude, 50);
     if (!std::isfinite(south[i].x + south[i].y + north[i].x + north[i].y))
       return 0;
   }
