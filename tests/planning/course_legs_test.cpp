@@ -2,11 +2,11 @@
 // Against annotated legs, and by hand.
 #include "planning/course_legs.h"
 #include "planning/course_scene.h"
+#include "support/grid_of.h"
 
 #include <QtTest>
 
 #include <cmath>
-#include <functional>
 #include <limits>
 
 using namespace brushline;
@@ -16,19 +16,11 @@ namespace {
 
 // Legs over ground whose heights are given by metres east and north of the scene's middle; cells of 5 m.
 CourseLegs legsOver(const CourseGround &ground, const FieldSetting &field, const CourseScene &scene,
-                    const std::function<double(double, double)> &heightAt, double limit) {
+                    const Surface &heightAt, double limit) {
   const auto terrain = [&] {
     const GridShape shape{-500, 500, 5, 5, 200, 200};
     const LocalPlane plane(scene.middle);
-    const auto read = [shape, heightAt](const CellWindow &window) {
-      std::vector<float> cells;
-      for (int64_t r = 0; r < window.rows; ++r)
-        for (int64_t c = 0; c < window.columns; ++c)
-          cells.push_back(float(heightAt(shape.left + (double(window.column + c) + 0.5) * shape.cell_width,
-                                         shape.top - (double(window.row + r) + 0.5) * shape.cell_height)));
-      return cells;
-    };
-    return std::make_unique<Terrain>(TiledGrid(shape, read), [plane](std::vector<double> &x, std::vector<double> &y) {
+    return std::make_unique<Terrain>(gridOf(shape, heightAt), [plane](std::vector<double> &x, std::vector<double> &y) {
       for (size_t i = 0; i < x.size(); ++i) {
         const PlanePoint point = plane.toPlane({Angle::degrees(y[i]), Angle::degrees(x[i])});
         x[i] = point.east;

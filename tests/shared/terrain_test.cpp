@@ -2,6 +2,7 @@
 #include "shared/terrain.h"
 
 #include "shared/geodesic.h"
+#include "support/grid_of.h"
 #include "support/near.h"
 #include "support/random.h"
 
@@ -35,20 +36,6 @@ namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
 
 Place place(double latitude, double longitude) { return {Angle::degrees(latitude), Angle::degrees(longitude)}; }
-
-using Surface = std::function<double(double x, double y)>;
-
-// Cells that hold a surface at their centres.
-TiledGrid gridOf(const GridShape &shape, Surface surface) {
-  return {shape, [shape, surface](const CellWindow &window) {
-            std::vector<float> cells;
-            for (int64_t r = 0; r < window.rows; ++r)
-              for (int64_t c = 0; c < window.columns; ++c)
-                cells.push_back(float(surface(shape.left + (double(window.column + c) + 0.5) * shape.cell_width,
-                                              shape.top - (double(window.row + r) + 0.5) * shape.cell_height)));
-            return cells;
-          }};
-}
 
 void asDegrees(std::vector<double> &, std::vector<double> &) {}
 
